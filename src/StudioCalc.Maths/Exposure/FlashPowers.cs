@@ -1,0 +1,42 @@
+using System.Globalization;
+
+namespace StudioCalc.Maths;
+
+/// <summary>The power of a flash head as makers mark it.</summary>
+/// <remarks>
+/// <code>
+/// P = 2^-x        P: share of full power, x: stops below full      (1)
+/// </code>
+/// <para>Whole fractions run from 1/1 to 1/1024. An offset in stops makes a fraction brighter (positive) or dimmer.
+/// Source: common practice, no source; the halving is by definition.</para>
+/// </remarks>
+public static class FlashPowers
+{
+    /// <summary>The lowest whole fraction, 1/1024, in stops below full.</summary>
+    public const int LowestStopsBelowFull = 10;
+
+    /// <summary>Reads a fraction such as <c>1/8</c>, or returns null when it is not a whole-stop one.</summary>
+    /// <returns>Stops below full power, from 0 to 10.</returns>
+    public static int? Find(string fraction)
+    {
+        ArgumentNullException.ThrowIfNull(fraction);
+        var text = fraction.AsSpan().Trim();
+        return text.StartsWith("1/", StringComparison.Ordinal)
+            && int.TryParse(text[2..], NumberStyles.None, CultureInfo.InvariantCulture, out var parts)
+            && int.IsPow2(parts)
+            && int.Log2(parts) <= LowestStopsBelowFull
+                ? int.Log2(parts)
+                : null;
+    }
+
+    /// <summary>Shows a power as the fraction at or just below it and the stops over that fraction.</summary>
+    /// <param name="stopsBelowFull">Stops below full power, not negative.</param>
+    public static (string Fraction, double OffsetStops) Show(double stopsBelowFull)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(stopsBelowFull);
+        Guard.Finite(stopsBelowFull);
+        const double rounding = 1e-9;
+        var whole = (int)Math.Ceiling(stopsBelowFull - rounding);
+        return (string.Create(CultureInfo.InvariantCulture, $"1/{1L << whole}"), Math.Max(0, whole - stopsBelowFull));
+    }
+}

@@ -1,0 +1,39 @@
+using System.Globalization;
+
+namespace StudioCalc.Maths;
+
+/// <summary>Reading of a mark's text.</summary>
+internal static class MarkText
+{
+    private const NumberStyles Plain = NumberStyles.AllowDecimalPoint;
+
+    /// <summary>The text without prefix, unit, outer space and trailing <c>.0</c>: the form in which marks are looked up.</summary>
+    public static string Key(string text, string prefix, string unit)
+    {
+        var key = text.AsSpan().Trim();
+        if (prefix.Length > 0 && key.StartsWith(prefix, StringComparison.OrdinalIgnoreCase))
+        {
+            key = key[prefix.Length..];
+        }
+
+        if (unit.Length > 0 && key.EndsWith(unit, StringComparison.Ordinal))
+        {
+            key = key[..^unit.Length].TrimEnd();
+        }
+
+        return (key.EndsWith(".0", StringComparison.Ordinal) ? key[..^2] : key).ToString();
+    }
+
+    /// <summary>Reads a key as a number or as one over a number, under the invariant culture.</summary>
+    public static bool TryParse(string key, out double value)
+    {
+        if (key.StartsWith("1/", StringComparison.Ordinal)
+            && double.TryParse(key.AsSpan(2), Plain, CultureInfo.InvariantCulture, out var denominator))
+        {
+            value = 1 / denominator;
+            return double.IsFinite(value);
+        }
+
+        return double.TryParse(key, Plain, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
+    }
+}

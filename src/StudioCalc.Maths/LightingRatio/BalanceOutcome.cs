@@ -1,0 +1,72 @@
+namespace StudioCalc.Maths;
+
+/// <summary>What stands in the way of a ratio.</summary>
+public enum BalanceObstacle
+{
+    /// <summary>Nothing: the ratio is reached.</summary>
+    None,
+
+    /// <summary>The shutter speed would have to be faster than the sync speed.</summary>
+    SyncSpeed,
+
+    /// <summary>The shutter speed would have to be slower than the slowest allowed.</summary>
+    SlowestShutterSpeed,
+
+    /// <summary>The flash would have to give more than full power.</summary>
+    FullPower,
+
+    /// <summary>The flash would have to give less than its lowest power.</summary>
+    LowestPower,
+
+    /// <summary>The aperture would have to be wider than the lens opens.</summary>
+    WidestAperture,
+
+    /// <summary>The aperture would have to be smaller than the lens closes.</summary>
+    SmallestAperture,
+}
+
+/// <summary>Settings, what they give, and what stood in the way. Figures hold for marks and power steps as set.</summary>
+public sealed record BalanceOutcome
+{
+    /// <summary>What stood in the way. Unless it is <see cref="BalanceObstacle.None"/>, the rest is the nearest to be had.</summary>
+    public required BalanceObstacle Obstacle { get; init; }
+
+    /// <summary>How far it stood in the way; 0 when nothing did. [stops]</summary>
+    public required double ShortfallStops { get; init; }
+
+    /// <summary>The exact f-number that the placement asks for, within the lens's limits.</summary>
+    public required double FNumber { get; init; }
+
+    /// <summary>The exact shutter speed. [s]</summary>
+    public required double ShutterSpeedS { get; init; }
+
+    /// <summary>Power of the head below full. [stops]</summary>
+    public required double PowerBelowFullStops { get; init; }
+
+    /// <summary>Steps to turn the power by; positive is brighter.</summary>
+    public required int PowerSteps { get; init; }
+
+    /// <summary>The fill after the change.</summary>
+    public required FlashLevel Fill { get; init; }
+
+    /// <summary>Light gained by the light that the variable acts on. [stops]</summary>
+    public required double ChangeStops { get; init; }
+
+    /// <summary>The back light over the setting. [stops]</summary>
+    public required double BackOverSettingStops { get; init; }
+
+    /// <summary>The fill over the setting. [stops]</summary>
+    public required double FillOverSettingStops { get; init; }
+
+    /// <summary>A surface lit by both, over the setting. [stops]</summary>
+    public required double BothOverSettingStops { get; init; }
+
+    /// <summary>The back light over the fill. [stops]</summary>
+    public required double BackOverFillStops { get; init; }
+
+    /// <summary>The asked difference less the one reached. [stops]</summary>
+    public required double RestStops { get; init; }
+
+    /// <summary>The difference as ratios.</summary>
+    public required LightingRatio Ratio { get; init; }
+}
