@@ -24,24 +24,25 @@ public readonly record struct FlashLevel
     public double FlashValueIso100Stops { get; }
 
     /// <summary>The flash that metered right at an aperture and ISO. (5)</summary>
-    public static FlashLevel FromSettings<TTrail>(double fNumber, double iso, ref TTrail trail)
+    public static FlashLevel FromSettings<TTrail>(double fNumber, double iso, ref TTrail trail, string answerField = "")
         where TTrail : struct, ITrail
     {
         var N = trail.Given("N", Guard.Positive(fNumber), "", "aperture");
         var S = trail.Given("S", Guard.Positive(iso), "", "ISO");
-        return new(trail.Let("F", Log2(N * N) - Log2(S / 100), "stops", "exposure (5)"));
+        return new(trail.Let("F", Log2(N * N) - Log2(S / 100), "stops", "exposure (5)", answerField));
     }
 
     /// <summary>The flash that gives a luminous exposure at the receptor. (6)</summary>
     /// <param name="exposureLxS">Luminous exposure in lx s, above 0.</param>
     /// <param name="incidentConstant">Incident-light constant C in lx s, above 0.</param>
     /// <param name="trail">Follows the sum.</param>
-    public static FlashLevel FromExposure<TTrail>(double exposureLxS, double incidentConstant, ref TTrail trail)
+    /// <param name="answerField">The answer field that holds the level, for the trail.</param>
+    public static FlashLevel FromExposure<TTrail>(double exposureLxS, double incidentConstant, ref TTrail trail, string answerField = "")
         where TTrail : struct, ITrail
     {
         var H = trail.Given("H", Guard.Positive(exposureLxS), "lx s", "exposure");
         var C = trail.Given("C", Guard.Positive(incidentConstant), "lx s", "calibration constant");
-        return new(trail.Let("F", Log2(100 * H / C), "stops", "exposure (6)"));
+        return new(trail.Let("F", Log2(100 * H / C), "stops", "exposure (6)", answerField));
     }
 
     /// <summary>How much more flash there is than <paramref name="settings"/> ask for: positive over-exposes. (7) [stops]</summary>

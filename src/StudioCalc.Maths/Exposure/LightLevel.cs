@@ -24,38 +24,43 @@ public readonly record struct LightLevel
     public double ExposureValueIso100Stops { get; }
 
     /// <summary>The light for which <paramref name="settings"/> are right. (1)</summary>
-    public static LightLevel FromSettings<TTrail>(CameraSettings settings, ref TTrail trail)
+    public static LightLevel FromSettings<TTrail>(CameraSettings settings, ref TTrail trail, string answerField = "")
         where TTrail : struct, ITrail
     {
         var N = trail.Given("N", settings.FNumber, "", "aperture");
         var t = trail.Given("t", settings.ShutterSpeedS, "s", "shutter speed");
         var S = trail.Given("S", settings.Iso, "", "ISO");
-        return new(trail.Let("E", Log2(N * N / t) - Log2(S / 100), "stops", "exposure (1)"));
+        return new(trail.Let("E", Log2(N * N / t) - Log2(S / 100), "stops", "exposure (1)", answerField));
     }
 
     /// <summary>The light that reads as a luminance. (2)</summary>
     /// <param name="luminanceCdPerM2">Luminance in cd/m², above 0.</param>
     /// <param name="reflectedConstant">Reflected-light constant K in cd s/m², above 0.</param>
     /// <param name="trail">Follows the sum.</param>
-    public static LightLevel FromLuminance<TTrail>(double luminanceCdPerM2, double reflectedConstant, ref TTrail trail)
+    /// <param name="answerField">The answer field that holds the level, for the trail.</param>
+    public static LightLevel FromLuminance<TTrail>(double luminanceCdPerM2, double reflectedConstant, ref TTrail trail, string answerField = "")
         where TTrail : struct, ITrail
     {
         var L = trail.Given("L", Guard.Positive(luminanceCdPerM2), "cd/m²", "luminance");
         var K = trail.Given("K", Guard.Positive(reflectedConstant), "cd s/m²", "calibration constant");
-        return new(trail.Let("E", Log2(100 * L / K), "stops", "exposure (2)"));
+        return new(trail.Let("E", Log2(100 * L / K), "stops", "exposure (2)", answerField));
     }
 
     /// <summary>The light that reads as an illuminance. (3)</summary>
     /// <param name="illuminanceLx">Illuminance in lx, above 0.</param>
     /// <param name="incidentConstant">Incident-light constant C in lx s, above 0.</param>
     /// <param name="trail">Follows the sum.</param>
-    public static LightLevel FromIlluminance<TTrail>(double illuminanceLx, double incidentConstant, ref TTrail trail)
+    /// <param name="answerField">The answer field that holds the level, for the trail.</param>
+    public static LightLevel FromIlluminance<TTrail>(double illuminanceLx, double incidentConstant, ref TTrail trail, string answerField = "")
         where TTrail : struct, ITrail
     {
         var Ev = trail.Given("Ev", Guard.Positive(illuminanceLx), "lx", "illuminance");
         var C = trail.Given("C", Guard.Positive(incidentConstant), "lx s", "calibration constant");
-        return new(trail.Let("E", Log2(100 * Ev / C), "stops", "exposure (3)"));
+        return new(trail.Let("E", Log2(100 * Ev / C), "stops", "exposure (3)", answerField));
     }
+
+    /// <summary>The exposure value to set at an ISO: E + log2(S / 100). [stops]</summary>
+    public double ExposureValueAtIsoStops(double iso) => ExposureValueIso100Stops + Log2(Guard.Positive(iso) / 100);
 
     /// <summary>How much more light there is than <paramref name="settings"/> ask for: positive over-exposes. (4) [stops]</summary>
     public double StopsOver<TTrail>(CameraSettings settings, double lensLossStops, ref TTrail trail)

@@ -5,6 +5,9 @@ namespace StudioCalc.Maths;
 /// or common practice.</remarks>
 public static class Marks
 {
+    /// <summary>Changes with any mark of any list.</summary>
+    public const string CatalogueVersion = "1";
+
     /// <summary>Aperture marks, from f/0.7 to f/90. Values are f-numbers; tenths count towards the smaller opening.</summary>
     public static MarkSeries Aperture { get; } = new(
         prefix: "f/",

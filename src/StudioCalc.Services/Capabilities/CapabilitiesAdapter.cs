@@ -1,0 +1,25 @@
+using System.Reflection;
+using Grpc.Core;
+using StudioCalc.Contracts;
+using StudioCalc.Maths;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <summary>Answers the calls of <c>CapabilitiesService</c>.</summary>
+public sealed class CapabilitiesAdapter : CapabilitiesService.CapabilitiesServiceBase
+{
+    private static readonly string Build =
+        typeof(CapabilitiesAdapter).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+
+    /// <inheritdoc/>
+    public override Task<GetCapabilitiesResponse> GetCapabilities(GetCapabilitiesRequest request, ServerCallContext context) =>
+        Task.FromResult(new GetCapabilitiesResponse
+        {
+            ModelRevision = ModelRevision.Current,
+            Build = Build,
+            Limits = new() { MaxRequestBytes = ContractInterceptor.MaxRequestBytes, MaxRefusalBytes = Refusal.MaxBytes },
+            Catalogues = { new Catalogue { Name = "marks", Version = Marks.CatalogueVersion } },
+            Services = { Contract.Services.Select(service => service.FullName) },
+        });
+}

@@ -1,0 +1,21 @@
+using Grpc.Core;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <summary>Every service of the contract with the adapter that answers it.</summary>
+/// <remarks>A new subject is added here once; the host, the JSON side and the in-process client take it from here.</remarks>
+public static class ServiceCatalogue
+{
+    /// <summary>The types of the adapters.</summary>
+    public static IReadOnlyList<Type> AdapterTypes { get; } =
+        [typeof(CapabilitiesAdapter), typeof(ExposureAdapter), typeof(LightingRatioAdapter)];
+
+    /// <summary>Binds every service to a new adapter.</summary>
+    public static void Bind(ServiceBinderBase binder)
+    {
+        CapabilitiesService.BindService(binder, new CapabilitiesAdapter());
+        ExposureService.BindService(binder, new ExposureAdapter());
+        LightingRatioService.BindService(binder, new LightingRatioAdapter());
+    }
+}
