@@ -30,4 +30,18 @@ public static class Contract
         ArgumentNullException.ThrowIfNull(method);
         return $"/{method.Service.FullName}/{method.Name}";
     }
+
+    /// <summary>The subject that a service answers for, such as <c>LightingRatio</c>.</summary>
+    public static string SubjectOf(ServiceDescriptor service)
+    {
+        ArgumentNullException.ThrowIfNull(service);
+        return service.Name[..^"Service".Length];
+    }
+
+    /// <summary>What a call does to its subject: its name without the subject's, such as <c>Evaluate</c> or <c>BalanceFill</c>.</summary>
+    public static string VerbOf(MethodDescriptor method)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        return method.Name.Replace(SubjectOf(method.Service), "", StringComparison.Ordinal);
+    }
 }
