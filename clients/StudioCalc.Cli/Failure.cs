@@ -1,0 +1,35 @@
+using Grpc.Core;
+using StudioCalc.Client;
+
+namespace StudioCalc.Cli;
+
+/// <summary>Tells a person what went wrong, and the caller of the process which kind it was.</summary>
+internal static class Failure
+{
+    public static int Write(StudioCalcException error, TextWriter errors)
+    {
+        if (error is InvalidRequestException invalid)
+        {
+            errors.WriteLine("The request is refused:");
+            Write(invalid.Violations.Select(violation => (violation.Field, violation.Description)), errors);
+            return ExitCode.Refused;
+        }
+
+        errors.WriteLine(error.Message);
+        return error.Code switch
+        {
+            StatusCode.Unavailable => ExitCode.NoConnection,
+            StatusCode.DeadlineExceeded => ExitCode.Deadline,
+            StatusCode.ResourceExhausted or StatusCode.OutOfRange or StatusCode.Unauthenticated => ExitCode.Refused,
+            _ => ExitCode.Failed,
+        };
+    }
+
+    public static void Write(IEnumerable<(string Field, string Description)> fields, TextWriter errors)
+    {
+        foreach (var (field, description) in fields)
+        {
+            errors.WriteLine($"  {(field.Length == 0 ? "(the whole request)" : field)}: {description}");
+        }
+    }
+}

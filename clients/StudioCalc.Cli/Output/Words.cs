@@ -1,0 +1,40 @@
+using System.Text.RegularExpressions;
+using Google.Protobuf.Reflection;
+
+namespace StudioCalc.Cli;
+
+/// <summary>Names of the contract as words for people.</summary>
+internal static partial class Words
+{
+    /// <summary><c>LightingRatio</c> as <c>lighting-ratio</c>.</summary>
+    public static string Kebab(string pascal) => HumpStart().Replace(pascal, "-$0").ToLowerInvariant();
+
+    /// <summary>The first sentence of a comment.</summary>
+    public static string Summary(string comment) =>
+        comment.IndexOf(". ", StringComparison.Ordinal) is var end and >= 0 ? comment[..(end + 1)] : comment;
+
+    /// <summary><c>back_over_fill_stops</c> as <c>back over fill</c>.</summary>
+    public static string Label(FieldDescriptor field)
+    {
+        var name = Units.Suffix(field) is { } suffix ? field.Name[..^(suffix.Length + 1)] : field.Name;
+        return name.Replace('_', ' ').Replace("iso100", "at ISO 100", StringComparison.Ordinal);
+    }
+
+    /// <summary><c>BALANCE_VARIABLE_FLASH_POWER</c> as <c>flash power</c>.</summary>
+    public static string Value(EnumDescriptor type, int number)
+    {
+        if (type.FindValueByNumber(number) is not { } value)
+        {
+            return number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        var prefix = Kebab(type.Name).Replace('-', '_').ToUpperInvariant() + "_";
+        return value.Name.Replace(prefix, "", StringComparison.Ordinal).Replace('_', ' ').ToLowerInvariant();
+    }
+
+    /// <summary>With a capital first letter.</summary>
+    public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    [GeneratedRegex("(?<!^)[A-Z]", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex HumpStart();
+}
