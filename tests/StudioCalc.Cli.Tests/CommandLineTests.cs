@@ -1,0 +1,135 @@
+using StudioCalc.Cli;
+
+namespace StudioCalc.Cli.Tests;
+
+public sealed class CommandLineTests
+{
+    private static readonly string Example = Path.Combine(RepositoryRoot.Path, "docs", "examples", "balance-fill.json");
+
+    [Fact]
+    public async Task BalanceFill_OfTheExample_PrintsWhatAPhotographerSets()
+    {
+        var run = await Run(["lighting-ratio", "balance-fill", "--request", Example]);
+
+        Assert.Equal(ExitCode.Reached, run.Code);
+        Assert.Contains("f/5.6", run.Output, StringComparison.Ordinal);
+        Assert.Contains("1/125 s", run.Output, StringComparison.Ordinal);
+        Assert.Contains("1/16", run.Output, StringComparison.Ordinal);
+        Assert.Contains("+1.32 stops", run.Output, StringComparison.Ordinal);
+        Assert.Contains("4:1 key to fill; 5:1 key and fill to fill", run.Output, StringComparison.Ordinal);
+        Assert.Empty(run.Errors);
+    }
+
+    [Fact]
+    public async Task BalanceFill_WithWorking_WritesTheSum()
+    {
+        var run = await Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "working"]);
+
+        Assert.Equal(ExitCode.Reached, run.Code);
+        Assert.Contains("wanted = E + Log2(t) - F - k = -1 stops", run.Output, StringComparison.Ordinal);
+        Assert.Contains("-> solution.back_over_fill_stops", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task BalanceFill_AsJson_IsTheContractsJson()
+    {
+        var run = await Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "json"]);
+
+        using var answer = System.Text.Json.JsonDocument.Parse(run.Output);
+        var solution = answer.RootElement.GetProperty("ways")[1].GetProperty("solution");
+        Assert.Equal("1/60", solution.GetProperty("shutterSpeed").GetProperty("mark").GetString());
+    }
+
+    [Fact]
+    public async Task Evaluate_FromStandardInput_Answers()
+    {
+        const string request = """
+            {"settings": {"aperture": {"mark": "16"}, "shutterSpeed": {"mark": "1/125"}, "iso": {"mark": "100"}}}
+            """;
+
+        var run = await Run(["exposure", "evaluate", "--request", "-"], request);
+
+        Assert.Equal(ExitCode.Reached, run.Code);
+        Assert.Contains("15.00 stops", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task BalanceFill_BehindTheSyncSpeed_ExitsNotReached()
+    {
+        var request = (await File.ReadAllTextAsync(Example))
+            .Replace("\"backOverFillStops\": 2", "\"backOverFillStops\": -2", StringComparison.Ordinal)
+            .Replace("\"BALANCE_VARIABLE_FLASH_POWER\", ", "", StringComparison.Ordinal);
+
+        var run = await Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
+
+        Assert.Equal(ExitCode.NotReached, run.Code);
+        Assert.Contains("sync speed", run.Output, StringComparison.Ordinal);
+        Assert.Contains("raise flash power", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Refusal_NamesTheFieldAndTheNearestMarks()
+    {
+        var request = (await File.ReadAllTextAsync(Example)).Replace("f/5.6", "f/5.7", StringComparison.Ordinal);
+
+        var run = await Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
+
+        Assert.Equal(ExitCode.Refused, run.Code);
+        Assert.Contains("fill.reading.flash.settings.aperture.mark", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("f/5.6 and f/6.3", run.Errors, StringComparison.Ordinal);
+        Assert.Empty(run.Output);
+    }
+
+    [Theory]
+    [InlineData("""{"settngs": {}}""", "settngs")]
+    [InlineData("""{"lensLossStops": "1,5"}""", "lens_loss_stops: Write the number with a point")]
+    [InlineData("""{"scale": 3, "scale": 2}""", "scale: Given twice")]
+    [InlineData("""{"settings": """, "not JSON")]
+    public async Task RequestFile_ThatDoesNotFit_ExitsUsageAndNamesTheField(string request, string expected)
+    {
+        var run = await Run(["exposure", "evaluate", "-r", "-"], request);
+
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.Contains(expected, run.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("exposure", "evaluate")]
+    [InlineData("exposure", "evaluate", "--request", "/no/such/file.json")]
+    [InlineData("exposure", "evaluate", "--request", "-", "--output", "picture")]
+    [InlineData("exposure", "guess")]
+    public async Task CommandLine_ThatIsWrong_ExitsUsage(params string[] args)
+    {
+        var run = await Run(args);
+
+        Assert.Equal(ExitCode.Usage, run.Code);
+        Assert.NotEmpty(run.Errors);
+    }
+
+    [Fact]
+    public async Task Server_ThatIsNotThere_ExitsNoConnection()
+    {
+        var run = await Run(["capabilities", "get", "--server", "http://127.0.0.1:1"]);
+
+        Assert.Equal(ExitCode.NoConnection, run.Code);
+        Assert.Contains("127.0.0.1:1", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Help_TellsTheCallsFromTheContract()
+    {
+        var run = await Run(["lighting-ratio", "--help"]);
+
+        Assert.Equal(ExitCode.Reached, run.Code);
+        Assert.Contains("Balances a flash fill against a continuous back light", run.Output, StringComparison.Ordinal);
+    }
+
+    private static async Task<(int Code, string Output, string Errors)> Run(string[] args, string input = "")
+    {
+        using var reader = new StringReader(input);
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        var code = await new CommandLine(reader, output, errors).RunAsync(args);
+        return (code, output.ToString(), errors.ToString());
+    }
+}
