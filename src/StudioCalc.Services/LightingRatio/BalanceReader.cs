@@ -7,6 +7,7 @@ namespace StudioCalc.Services;
 internal static class BalanceReader
 {
     private const double DefaultLowestPowerBelowFullStops = 7;
+    private const string HeldUnlessRead = "Must be given unless the back light's reading is given as settings.";
 
     private static readonly FieldPath Root = FieldPath.Root(BalanceFillRequest.Descriptor);
     private static readonly FieldPath BackPath = Root[BalanceFillRequest.BackLightFieldNumber];
@@ -115,18 +116,20 @@ internal static class BalanceReader
             ? context.Read(request.ShutterSpeed, Root[BalanceFillRequest.ShutterSpeedFieldNumber])
             : read is not null
                 ? seen.Read(read.ShutterSpeed, readPath[V1.CameraSettings.ShutterSpeedFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.ShutterSpeedFieldNumber]);
+                : Missing(context, Root[BalanceFillRequest.ShutterSpeedFieldNumber], HeldUnlessRead);
         var iso = request.Iso is not null
             ? context.Read(request.Iso, Root[BalanceFillRequest.IsoFieldNumber])
             : read is not null
                 ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.IsoFieldNumber]);
+                : Missing(context, Root[BalanceFillRequest.IsoFieldNumber], HeldUnlessRead);
         return (speed, iso);
     }
 
     private static (double? SyncS, double? SlowestS) ShutterLimits(RequestContext context, Camera camera)
     {
-        var sync = context.Read(camera.SyncSpeed, CameraPath[Camera.SyncSpeedFieldNumber]);
+        var sync = camera.SyncSpeed is null
+            ? Missing(context, CameraPath[Camera.SyncSpeedFieldNumber], "Must be given: flash does not cover the frame at every shutter speed.")
+            : context.Read(camera.SyncSpeed, CameraPath[Camera.SyncSpeedFieldNumber]);
         var slowest = camera.SlowestShutterSpeed is null
             ? double.PositiveInfinity
             : context.Read(camera.SlowestShutterSpeed, CameraPath[Camera.SlowestShutterSpeedFieldNumber]);
@@ -167,9 +170,9 @@ internal static class BalanceReader
         }
     }
 
-    private static double? Missing(RequestContext context, FieldPath path)
+    private static double? Missing(RequestContext context, FieldPath path, string description)
     {
-        context.Violations.Add(path.ToString(), RefusalReason.Required, "Must be given unless the back light's reading is given as settings.");
+        context.Violations.Add(path.ToString(), RefusalReason.Required, description);
         return null;
     }
 }
