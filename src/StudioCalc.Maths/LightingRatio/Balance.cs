@@ -91,12 +91,15 @@ public static class Balance
         var wanted = trail.Let("wanted", Pow(2, k - E + F), "s", "lighting ratio (5)");
         var nearest = NearestOrExact(Marks.ShutterSpeed, wanted, input.Scale);
 
-        var (t, obstacle, shortfall) = Log2(input.SyncSpeedS / nearest) > Rounding
-            ? (input.SyncSpeedS, BalanceObstacle.SyncSpeed, Log2(input.SyncSpeedS / wanted))
-            : Log2(nearest / input.SlowestShutterSpeedS) > Rounding
-                ? (input.SlowestShutterSpeedS, BalanceObstacle.SlowestShutterSpeed, Log2(wanted / input.SlowestShutterSpeedS))
-                : (nearest, BalanceObstacle.None, 0);
-        trail.Given("t", t, "s", obstacle == BalanceObstacle.None ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
+        // A mark beyond a limit that lies between marks gives way to the limit, which can be set as well.
+        var t = Clamp(nearest, input.SyncSpeedS, input.SlowestShutterSpeedS);
+        var beyondSync = Log2(input.SyncSpeedS / wanted);
+        var beyondSlowest = Log2(wanted / input.SlowestShutterSpeedS);
+        var (obstacle, shortfall) = Abs(Log2(t / nearest)) <= Rounding ? (BalanceObstacle.None, 0)
+            : beyondSync > Rounding ? (BalanceObstacle.SyncSpeed, beyondSync)
+            : beyondSlowest > Rounding ? (BalanceObstacle.SlowestShutterSpeed, beyondSlowest)
+            : (BalanceObstacle.None, 0);
+        trail.Given("t", t, "s", t == nearest ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
         var gained = trail.Let("gained", Log2(t / held), "stops", "change of the back light", "change_stops");
         var d = trail.Given("d", 0, "stops", "power held");
         return new(t, d, 0, gained, obstacle, shortfall);
