@@ -55,13 +55,14 @@ public static class Balance
     {
         var (E, F, k) = (input.Back.ExposureValueIso100Stops, input.Fill.FlashValueIso100Stops, input.BackOverFillStops);
         var beyondSync = Log2(input.SyncSpeedS / input.ShutterSpeedS);
-        var blocked = beyondSync > Rounding;
-        var t = trail.Given(
-            "t",
-            blocked ? input.SyncSpeedS : input.ShutterSpeedS,
-            "s",
-            blocked ? "sync speed, as the held shutter speed is faster" : "shutter speed held",
-            "shutter_speed.time_s");
+        var beyondSlowest = Log2(input.ShutterSpeedS / input.SlowestShutterSpeedS);
+        var (held, blocked, beyond, reason) = beyondSync > Rounding
+            ? (input.SyncSpeedS, BalanceObstacle.SyncSpeed, beyondSync, "sync speed, as the held shutter speed is faster")
+            : beyondSlowest > Rounding
+                ? (input.SlowestShutterSpeedS, BalanceObstacle.SlowestShutterSpeed, beyondSlowest,
+                    "slowest shutter speed, as the held one is slower")
+                : (input.ShutterSpeedS, BalanceObstacle.None, 0, "shutter speed held");
+        var t = trail.Given("t", held, "s", reason, "shutter_speed.time_s");
         var perStop = trail.Given("perStop", input.PowerScale.StepsPerStop(), "", "power_scale, steps to a stop");
         var wanted = trail.Let("wanted", E + Log2(t) - F - k, "stops", "lighting ratio (4)");
         var steps = trail.Let("steps", Round(wanted * perStop), "", "nearest power step");
@@ -69,7 +70,7 @@ public static class Balance
         var most = Floor(input.PowerBelowFullStops * perStop + Rounding);
         var least = -Floor((input.LowestPowerBelowFullStops - input.PowerBelowFullStops) * perStop + Rounding);
         var turned = Clamp(steps, least, most);
-        var (obstacle, shortfall) = blocked ? (BalanceObstacle.SyncSpeed, beyondSync)
+        var (obstacle, shortfall) = blocked != BalanceObstacle.None ? (blocked, beyond)
             : steps > most ? (BalanceObstacle.FullPower, wanted - most / perStop)
             : steps < least ? (BalanceObstacle.LowestPower, least / perStop - wanted)
             : (BalanceObstacle.None, 0);
