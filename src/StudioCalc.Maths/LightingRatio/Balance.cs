@@ -124,8 +124,9 @@ public static class Balance
         var exact = Clamp(wanted, input.WidestFNumber, input.SmallestFNumber);
         var beyond = Abs(2 * Log2(wanted / exact));
         var blocked = beyond > Rounding;
-        var N = blocked ? exact : NearestOrExact(Marks.Aperture, wanted, input.Scale);
-        N = trail.Given("N", N, "", blocked ? "as far as the lens goes" : "nearest mark");
+        var nearest = NearestOrExact(Marks.Aperture, wanted, input.Scale);
+        var set = blocked ? exact : Clamp(nearest, input.WidestFNumber, input.SmallestFNumber);
+        var N = trail.Given("N", set, "", set == nearest ? "nearest mark" : "as far as the lens goes");
 
         trail.Section("as set");
         var b = trail.Let(
