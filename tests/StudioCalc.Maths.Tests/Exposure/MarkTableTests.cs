@@ -67,7 +67,7 @@ public sealed class MarkTableTests
     [Fact]
     public void EveryOtherText_OnEveryScale_MeansOneValue()
     {
-        string[] known = ["f/1.2", "f/13", "1/20", "1/10", "1/6", "0.3", "6", "10", "20"];
+        string[] known = ["f/0.8", "f/1.2", "f/13", "1/20", "1/10", "1/6", "0.3", "6", "10", "20"];
         foreach (var series in Series.Names.Select(Series.Named))
         {
             var ambiguous = Enum.GetValues<StopScale>().SelectMany(scale => Series.Texts(series, scale)).Where(series.IsAmbiguous);

@@ -51,6 +51,8 @@ public sealed class BalanceTests
         Assert.InRange(Math.Log2(input.SlowestShutterSpeedS / outcome.ShutterSpeedS), -1e-9, double.PositiveInfinity);
         Assert.InRange(outcome.PowerBelowFullStops, 0, input.LowestPowerBelowFullStops + 1e-9);
         Assert.InRange(outcome.FNumber, input.WidestFNumber, input.SmallestFNumber);
+        var set = Math.Pow(2, (outcome.Fill.FlashValueIso100Stops - input.LensLossStops - outcome.FillOverSettingStops) / 2);
+        Assert.InRange(set, input.WidestFNumber * (1 - 1e-9), input.SmallestFNumber * (1 + 1e-9));
     });
 
     [Fact]
