@@ -1,3 +1,5 @@
+using Google.Protobuf;
+using Google.Protobuf.Reflection;
 using Grpc.Core;
 
 namespace StudioCalc.Client;
@@ -5,6 +7,7 @@ namespace StudioCalc.Client;
 /// <summary>All calls, a member a subject. Safe to use from many threads at once: create one and share it.</summary>
 public class StudioCalcClient : IDisposable, IAsyncDisposable
 {
+    private readonly CallPath _calls;
     private readonly IDisposable? _channel;
 
     /// <summary>Makes a client over a way of calling that the caller has made and keeps.</summary>
@@ -28,7 +31,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
 
     internal StudioCalcClient(CallPath calls, IDisposable? channel)
     {
-        _channel = channel;
+        (_calls, _channel) = (calls, channel);
         Capabilities = new(calls);
         Exposure = new(calls);
         LightingRatio = new(calls);
@@ -56,6 +59,19 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         return faults.Count == 0
             ? RemoteHost.Connect(options, loggers: null)
             : throw new ArgumentException(string.Join(' ', faults), nameof(options));
+    }
+
+    /// <summary>Makes any call of the contract by its descriptor, for tools that are told by the contract.</summary>
+    /// <param name="method">The call; the services' descriptors hold it.</param>
+    /// <param name="request">A message of the call's request type.</param>
+    /// <param name="cancellationToken">Cancels the call.</param>
+    /// <exception cref="InvalidRequestException">Fields of the request are refused; the exception names each.</exception>
+    /// <exception cref="StudioCalcException">The call brought no answer.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public virtual Task<IMessage> CallAsync(MethodDescriptor method, IMessage request, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        return UntypedCall.Of(method).RunAsync(_calls, request, cancellationToken);
     }
 
     /// <summary>Closes the connection, if this client made it.</summary>
