@@ -24,6 +24,11 @@ internal sealed class JsonBody(Violations violations)
         {
             violations.Add("", RefusalReason.MalformedJson, Where(error));
         }
+        catch (InvalidOperationException)
+        {
+            // Texts are decoded only when they are read.
+            violations.Add("", RefusalReason.MalformedJson, "A text in it is not valid Unicode.");
+        }
     }
 
     private static string Where(JsonException error) => error.LineNumber is { } line
