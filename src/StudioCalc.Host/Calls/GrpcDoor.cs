@@ -8,15 +8,14 @@ namespace StudioCalc.Host;
 /// <summary>The way in for gRPC and gRPC-Web callers.</summary>
 internal static class GrpcDoor
 {
-    /// <summary>The hard limit on bodies. It lies above the contract's limit, so that the contract's own refusal is what a
-    /// caller sees first.</summary>
-    public const int MaxBodyBytes = 8 * 1024 * 1024;
+    // Above the contract's limit, so that the contract's own refusal is what a caller sees first.
+    private const int MaxMessageBytes = 8 * 1024 * 1024;
 
     private const BindingFlags Own = BindingFlags.NonPublic | BindingFlags.Static;
 
     public static void Add(IServiceCollection services)
     {
-        var grpc = services.AddGrpc(options => options.MaxReceiveMessageSize = MaxBodyBytes);
+        var grpc = services.AddGrpc(options => options.MaxReceiveMessageSize = MaxMessageBytes);
         services.AddGrpcReflection();
         foreach (var adapter in ServiceCatalogue.AdapterTypes)
         {

@@ -6,6 +6,10 @@ namespace StudioCalc.Host;
 /// <summary>The three ports in clear text: without TLS, HTTP/1.1 and HTTP/2 cannot share one.</summary>
 public sealed class Ports
 {
+    // A body beyond this cuts the connection. Far above what is ever read, so that a caller who sends too much
+    // can still read why it is refused.
+    private const int MaxBodyBytes = 64 * 1024 * 1024;
+
     private ListenOptions? _grpc;
     private ListenOptions? _http;
     private ListenOptions? _management;
@@ -31,7 +35,7 @@ public sealed class Ports
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = GrpcDoor.MaxBodyBytes;
+            kestrel.Limits.MaxRequestBodySize = MaxBodyBytes;
             kestrel.Listen(address, listen.GrpcPort, port => (ports._grpc = port).Protocols = HttpProtocols.Http2);
             kestrel.Listen(address, listen.HttpPort, port => (ports._http = port).Protocols = HttpProtocols.Http1);
             kestrel.Listen(address, listen.ManagementPort, port =>
