@@ -41,6 +41,7 @@ public static class StudioCalcHost
         app.UseMiddleware<CallMeter>();
         app.UseMiddleware<ApiKeys>();
         RateLimit.Use(app, options.Limits);
+        app.UseMiddleware<UnreadableMessages>();
         GrpcDoor.Map(app);
         JsonDoor.Map(app);
         return app;

@@ -11,6 +11,9 @@ internal sealed class CallNote(WayIn way)
     /// <summary>How the call ended, where no gRPC handler tells.</summary>
     public Code? Code { get; set; }
 
+    /// <summary>Whether a gRPC handler has read the request.</summary>
+    public bool IsRead { get; set; }
+
     /// <summary>Notes the way in of every request.</summary>
     public static void Use(IApplicationBuilder app) => app.Use(static (context, next) =>
     {

@@ -37,7 +37,11 @@ internal static class GrpcDoor
 
     // Only the contract's own services: health and reflection have messages of their own.
     private static void Check<TAdapter>(IGrpcServerBuilder grpc)
-        where TAdapter : class => grpc.AddServiceOptions<TAdapter>(options => options.Interceptors.Add<ContractInterceptor>());
+        where TAdapter : class => grpc.AddServiceOptions<TAdapter>(options =>
+        {
+            options.Interceptors.Add<UnreadableMessages.Note>();
+            options.Interceptors.Add<ContractInterceptor>();
+        });
 
     private static void MapAdapter<TAdapter>(IEndpointRouteBuilder routes)
         where TAdapter : class => routes.MapGrpcService<TAdapter>();

@@ -18,7 +18,14 @@ internal sealed class JsonCall(MethodDescriptor method, MethodTable methods)
     {
         try
         {
-            var (request, refusal) = HttpMethods.IsGet(context.Request.Method)
+            var isGet = HttpMethods.IsGet(context.Request.Method);
+            if (!isGet && !JsonText.IsJson(context.Request))
+            {
+                await Replies.WriteAsync(context, Replies.WrongContentType(), StatusCodes.Status415UnsupportedMediaType);
+                return;
+            }
+
+            var (request, refusal) = isGet
                 ? ReadQuery(context.Request)
                 : await ReadBodyAsync(context);
             if (refusal is not null)
@@ -54,11 +61,6 @@ internal sealed class JsonCall(MethodDescriptor method, MethodTable methods)
     private async Task<(IMessage Request, Status? Refusal)> ReadBodyAsync(HttpContext context)
     {
         var request = Empty();
-        if (!JsonText.IsJson(context.Request))
-        {
-            return (request, Replies.WrongContentType());
-        }
-
         if (await JsonText.ReadAsync(context, ContractInterceptor.MaxRequestBytes) is not { } text)
         {
             return (request, Refusal.RequestTooLarge(ContractInterceptor.MaxRequestBytes));

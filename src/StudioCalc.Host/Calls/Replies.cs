@@ -10,6 +10,8 @@ namespace StudioCalc.Host;
 /// <summary>Writes replies that do not come from a gRPC handler: JSON to JSON callers, and refusals in the form of the caller.</summary>
 internal static class Replies
 {
+    public static Status Make(Code code, string message) => new() { Code = (int)code, Message = message };
+
     public static Status NoSuchPath() => Make(Code.NotFound, "The contract has no such path.");
 
     public static Status WrongVerb() => Make(Code.Unimplemented, "This path answers to other HTTP methods; Allow names them.");
@@ -80,6 +82,4 @@ internal static class Replies
 
     private static T? DetailOf<T>(Status refusal)
         where T : class, IMessage<T>, new() => refusal.GetDetail<T>();
-
-    private static Status Make(Code code, string message) => new() { Code = (int)code, Message = message };
 }
