@@ -43,7 +43,7 @@ public sealed class DocSnippets : IAsyncLifetime
         await using var client = StudioCalcClient.Connect(new StudioCalcClientOptions
         {
             Address = address,
-            ApiKey = "the key that the host asks for",
+            ApiKey = "key-of-this-studio",
             Timeout = TimeSpan.FromSeconds(2),
             MaxAttempts = 2,
         });

@@ -138,7 +138,7 @@ public class FailingHostTests
         await using var host = await TestHost.StartAsync(protocols);
         await using var client = host.Connect();
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
-        Assert.Contains("does not speak HTTP/2", error.Message, StringComparison.Ordinal);
+        Assert.Contains("not to speak HTTP/2", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -151,7 +151,7 @@ public class FailingHostTests
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
         listener.Stop();
         await Assert.ThrowsAnyAsync<Exception>(() => serving);
-        Assert.Contains("does not speak HTTP/2", error.Message, StringComparison.Ordinal);
+        Assert.Contains("not to speak HTTP/2", error.Message, StringComparison.Ordinal);
 
         static async Task ServeAsync(TcpListener listener)
         {
