@@ -158,8 +158,9 @@ public class FailingHostTests
             while (true)
             {
                 using var connection = await listener.AcceptTcpClientAsync();
-                await connection.GetStream().ReadExactlyAsync(new byte["PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n".Length]);
-                await connection.GetStream().WriteAsync("HTTP/1.1 400 Bad Request\r\nContent-Length: 0\r\n\r\n"u8.ToArray());
+                var stream = connection.GetStream();
+                await stream.WriteAsync("HTTP/1.1 400 Bad Request\r\nContent-Length: 0\r\n\r\n"u8.ToArray());
+                await stream.CopyToAsync(Stream.Null);
             }
         }
     }

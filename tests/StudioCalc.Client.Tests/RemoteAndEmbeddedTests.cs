@@ -1,5 +1,7 @@
 using Grpc.Core;
+using Grpc.Core.Interceptors;
 using StudioCalc.Client.Embedded;
+using StudioCalc.Services;
 using StudioCalc.V1;
 
 namespace StudioCalc.Client.Tests;
@@ -96,11 +98,11 @@ public sealed class RemoteAndEmbeddedTests : IAsyncLifetime
     [Fact]
     public async Task Embedded_WithTimeOver_TellsTheTimeout()
     {
-        var client = EmbeddedStudioCalc.Create(TimeSpan.FromTicks(1));
+        using var client = new StudioCalcClient(new InProcessCallInvoker().Intercept(new Dawdler()), TimeSpan.FromMilliseconds(2));
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
         Assert.Equal(StatusCode.DeadlineExceeded, error.Code);
         Assert.Equal(RefusalReason.DeadlineExceeded, error.Reason);
-        Assert.Contains("timeout of 1E-07 s", error.Message, StringComparison.Ordinal);
+        Assert.Contains("timeout of 0.002 s", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -109,5 +111,17 @@ public sealed class RemoteAndEmbeddedTests : IAsyncLifetime
         var error = await Assert.ThrowsAnyAsync<OperationCanceledException>(
             () => _embedded.Exposure.EvaluateExposureAsync(Samples.Exposure(), new CancellationToken(canceled: true)));
         Assert.True(error.CancellationToken.IsCancellationRequested);
+    }
+
+    private sealed class Dawdler : Interceptor
+    {
+        public override AsyncUnaryCall<TResponse> AsyncUnaryCall<TRequest, TResponse>(
+            TRequest request,
+            ClientInterceptorContext<TRequest, TResponse> context,
+            AsyncUnaryCallContinuation<TRequest, TResponse> continuation)
+        {
+            SpinWait.SpinUntil(() => TimeProvider.System.GetUtcNow().UtcDateTime > context.Options.Deadline);
+            return continuation(request, context);
+        }
     }
 }
