@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Logging.Console;
 using StudioCalc.Services;
 
 namespace StudioCalc.Host;
@@ -18,6 +19,8 @@ public static class StudioCalcHost
             Args = args,
             ContentRootPath = AppContext.BaseDirectory,
         });
+        // The slim builder fixes the form of the log; this gives it back to the settings.
+        builder.Services.Configure<ConsoleLoggerOptions>(builder.Configuration.GetSection("Logging:Console"));
         configure?.Invoke(builder);
         var options = OptionsReader.Read(builder.Configuration);
         builder.Services.AddSingleton(options).AddSingleton(TimeProvider.System).AddSingleton<MethodTable>();

@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Logging;
 using StudioCalc.V1;
 using Xunit;
 
@@ -38,6 +39,20 @@ public sealed class RequestIdTests(HostFixture fixture) : IClassFixture<HostFixt
         Assert.Equal("one", (await answered.ResponseHeadersAsync).GetValue(Header));
         var error = await Assert.ThrowsAsync<Grpc.Core.RpcException>(() => refused.ResponseAsync);
         Assert.Equal("two", error.Trailers.GetValue(Header));
+    }
+
+    [Fact]
+    public async Task Log_OfACall_CarriesTheId()
+    {
+        using var log = new ScopeLog();
+        await using var host = await RunningHost.StartAsync(
+            builder => builder.Logging.AddProvider(log).AddFilter("StudioCalc.Host.CallMeter", LogLevel.Debug));
+
+        await IdOfAsync(host.Http, "/v1/capabilities", "plate-9");
+        await host.StopAsync();
+
+        Assert.Contains(log.Lines, line => line.Contains("request plate-9", StringComparison.Ordinal)
+            && line.Contains("/studiocalc.v1.CapabilitiesService/GetCapabilities Ok over Json", StringComparison.Ordinal));
     }
 
     private static async Task<string> IdOfAsync(HttpClient http, string path, string? given)
