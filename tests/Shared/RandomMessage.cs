@@ -17,7 +17,8 @@ internal enum RandomValues
 }
 
 /// <summary>Random messages of any type of the contract, made along the descriptor and the annotated rules.</summary>
-internal sealed class RandomMessage(RandomValues values, Func<FieldDescriptor, Gen<object>?>? own = null)
+internal sealed class RandomMessage(
+    RandomValues values, Func<FieldDescriptor, Gen<object>?>? own = null, Func<FieldDescriptor, bool>? leaveOut = null)
 {
     private static readonly Gen<string> Text = Gen.OneOf("a", "é", "½", "\U0001F35C", " ");
 
@@ -26,7 +27,7 @@ internal sealed class RandomMessage(RandomValues values, Func<FieldDescriptor, G
     public Gen<IMessage> Of(MessageDescriptor type)
     {
         var members = type.Oneofs.Where(oneof => !oneof.IsSynthetic).Select(Member);
-        var fields = type.Fields.InDeclarationOrder().Where(field => field.RealContainingOneof is null && !field.IsMap).Select(Field);
+        var fields = type.Fields.InDeclarationOrder().Where(field => field.RealContainingOneof is null && !field.IsMap && leaveOut?.Invoke(field) != true).Select(Field);
         return members.Concat(fields)
             .Aggregate(Gen.Const<Action<IMessage>>(static _ => { }), (all, one) => Gen.Select(all, one, (a, b) => a + b))
             .Select(fill =>

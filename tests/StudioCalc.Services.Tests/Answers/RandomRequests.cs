@@ -11,7 +11,7 @@ namespace StudioCalc.Services.Tests;
 /// <summary>Random requests of every call that takes values, with marks that are on their scales most of the time.</summary>
 internal static class RandomRequests
 {
-    private static readonly RandomMessage Maker = new(RandomValues.Valid, Own);
+    private static readonly RandomMessage Maker = new(RandomValues.Valid, Own, LeaveOut);
 
     public static IReadOnlyList<MethodDescriptor> Methods { get; } =
     [
@@ -51,14 +51,20 @@ internal static class RandomRequests
         ("Iso", "mark") => Gen.OneOf<object>("50", "100", "200", "400", "1600"),
         ("FlashPower", "fraction") => Gen.OneOf<object>("1/2", "1/4", "1/8", "1/16"),
         ("FlashPower", "stops_below_full") => Gen.Double[1, 6].Select(stops => (object)stops),
-        ("Aperture" or "ShutterSpeed" or "Iso", "scale") => Gen.OneOf<object>((int)V1.StopScale.Whole),
-        ("Aperture", "tenths") => Gen.Int[0, 9].Select(tenths => (object)(uint)tenths),
         ("FlashReading", "includes_ambient") => Gen.Const<object>(false),
-        ("Camera", "sync_speed") => Gen.Const<object>(new V1.ShutterSpeed { TimeS = Math.Pow(2, -23 / 3.0) }),
-        ("Camera", "slowest_shutter_speed") => Gen.Const<object>(new V1.ShutterSpeed { TimeS = 2 }),
-        ("Camera", "widest_aperture") => Gen.Const<object>(new V1.Aperture { FNumber = 2.8 }),
-        ("Camera", "smallest_aperture") => Gen.Const<object>(new V1.Aperture { FNumber = 22 }),
-        ("FlashFill", "lowest_power") => Gen.Const<object>(new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("Camera", "sync_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = Math.Pow(2, -23 / 3.0) }),
+        ("Camera", "slowest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 2 }),
+        ("Camera", "widest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 2.8 }),
+        ("Camera", "smallest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 22 }),
+        ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
+        ("FlashFill", "reading") => Maker.Of(V1.FlashReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Flash = (V1.FlashReading)reading }),
         _ => null,
     };
+
+    private static bool LeaveOut(FieldDescriptor field) => (field.ContainingType.Name, field.Name)
+        is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
+        or ("ContinuousReading" or "FlashReading", "receptor");
 }

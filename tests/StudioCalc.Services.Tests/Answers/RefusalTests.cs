@@ -28,7 +28,6 @@ public sealed class RefusalTests
 
     public static TheoryData<string, string, Action<BalanceFillRequest>> Balances => new()
     {
-        { "back_light.flash", "CONFLICT", request => request.BackLight = request.Fill.Reading.Clone() },
         { "fill.reading.continuous", "CONFLICT", request => request.Fill.Reading = request.BackLight.Clone() },
         { "fill.reading.flash.includes_ambient", "CONFLICT", request => request.Fill.Reading.Flash.IncludesAmbient = true },
         { "fill.power.offset_stops", "CONFLICT", request => request.Fill.Power = new() { StopsBelowFull = 2, OffsetStops = 0 } },
@@ -65,6 +64,14 @@ public sealed class RefusalTests
             [("shutter_speed", "REQUIRED"), ("iso", "REQUIRED")], Calls.Refused(() => Calls.LightingRatio.BalanceFill(request)));
         (request.ShutterSpeed, request.Iso) = (new() { Mark = "1/125" }, new() { Mark = "100" });
         Assert.Equal(Calls.LightingRatio.BalanceFill(Examples.Balance()).Ways[0].Solution, Calls.LightingRatio.BalanceFill(request).Ways[0].Solution);
+    }
+
+    [Fact]
+    public void BalanceFill_BackLightReadAsFlash_NamesItFirst()
+    {
+        var request = Examples.Balance();
+        request.BackLight = request.Fill.Reading.Clone();
+        Assert.Equal(("back_light.flash", "CONFLICT"), Calls.Refused(() => Calls.LightingRatio.BalanceFill(request))[0]);
     }
 
     [Fact]
@@ -112,7 +119,7 @@ public sealed class RefusalTests
 
         var status = Refusal.InvalidFields(violations);
         var listed = status.Details[1].Unpack<Google.Rpc.BadRequest>().FieldViolations;
-        Assert.InRange(status.CalculateSize(), Refusal.MaxBytes - 200, Refusal.MaxBytes);
+        Assert.InRange(status.CalculateSize(), Refusal.MaxBytes * 3 / 4, Refusal.MaxBytes);
         Assert.InRange(listed.Count, 20, 999);
         Assert.Equal("components[0].height_mm", listed[0].Field);
         Assert.Contains("1000", status.Message, StringComparison.Ordinal);

@@ -10,6 +10,9 @@ public sealed class ContractInterceptorTests
 
     public static TheoryData<double> NotFinite => [double.NaN, double.PositiveInfinity, double.NegativeInfinity];
 
+    [Fact]
+    public void BuildChecks_TheContract_HasNoUnknownRule() => ContractInterceptor.BuildChecks();
+
     [Theory]
     [MemberData(nameof(NotFinite))]
     public async Task AnswerThatIsNotFinite_AnywhereInside_IsOutOfRange(double bad)

@@ -1,33 +1,22 @@
-extern alias evaluated;
-
 using System.Reflection;
 using CsCheck;
 using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using StudioCalc.Contracts;
 using StudioCalc.Tests;
-using Evaluated = evaluated::StudioCalc.V1;
 
 namespace StudioCalc.Services.Tests;
 
 /// <summary>Holds the checks against a general evaluator of the same annotations.</summary>
 /// <remarks>
-/// The contract is compiled twice, as two copies of the annotations' types cannot meet in one assembly; messages pass as
-/// bytes. Both sides are brought to the set of (path, reason):
+/// The contract is compiled twice and the second copy is loaded apart, with the evaluator; messages pass as bytes. Both sides are brought to the set of (path, reason):
 /// a oneof's path ends in its own name on both sides; the evaluator's rule identifiers become the contract's reasons;
 /// several broken rules of one reason at one path count once; and items of a list with too many of them are left out,
 /// as the checks do not look at those.
 /// </remarks>
 public sealed class EvaluatorComparisonTests
 {
-    private static readonly ProtoValidate.Validator Evaluator = new();
-
-    private static readonly Dictionary<string, MessageDescriptor> Copies = new[]
-    {
-        Evaluated.AnswerReflection.Descriptor, Evaluated.CameraReflection.Descriptor, Evaluated.CapabilitiesReflection.Descriptor,
-        Evaluated.ExposureReflection.Descriptor, Evaluated.GeometryReflection.Descriptor, Evaluated.LightReflection.Descriptor,
-        Evaluated.LightingRatioReflection.Descriptor,
-    }.SelectMany(file => file.MessageTypes).ToDictionary(type => type.FullName, StringComparer.Ordinal);
+    private static readonly IsolatedEvaluator Evaluator = new();
 
     private static readonly string[] Names =
         [.. Contract.Files.SelectMany(file => file.MessageTypes).Where(HasRules).Select(type => type.FullName)];
@@ -75,15 +64,11 @@ public sealed class EvaluatorComparisonTests
 
     private static SortedSet<(string Path, string Reason)> ByEvaluator(IMessage message)
     {
-        var copy = Copies[message.Descriptor.FullName].Parser.ParseFrom(message.ToByteArray());
-        var found = Evaluator.Validate(copy, false).Violations
-            .Select(violation => (PathOf(violation.Field), ReasonOf(violation.RuleId))).ToHashSet();
+        var found = Evaluator.BrokenRules(message.Descriptor.FullName, message.ToByteArray())
+            .Select(broken => (broken.Path, ReasonOf(broken.Rule))).ToHashSet();
         var lists = found.Where(one => one.Item2 == "ITEM_COUNT").Select(one => one.Item1 + "[").ToList();
         return [.. found.Where(one => !lists.Exists(list => one.Item1.StartsWith(list, StringComparison.Ordinal)))];
     }
-
-    private static string PathOf(Buf.Validate.FieldPath path) => string.Join('.', path.Elements.Select(
-        element => element.HasIndex ? $"{element.FieldName}[{element.Index}]" : element.FieldName));
 
     private static string ReasonOf(string rule) => rule.Split('.') switch
     {
