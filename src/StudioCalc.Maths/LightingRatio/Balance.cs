@@ -63,12 +63,12 @@ public static class Balance
                     "slowest shutter speed, as the held one is slower")
                 : (input.ShutterSpeedS, BalanceObstacle.None, 0, "shutter speed held");
         var t = trail.Given("t", held, "s", reason, "shutter_speed.time_s");
-        var perStop = trail.Given("perStop", input.PowerScale.StepsPerStop(), "", "power_scale, steps to a stop");
+        var heads = new FlashHeads(input);
+        var perStop = trail.Given("perStop", heads.StepsPerStop, "", "power_scale, steps to a stop that every head has");
         var wanted = trail.Let("wanted", E + Log2(t) - F - k, "stops", "lighting ratio (4)");
         var steps = trail.Let("steps", Round(wanted * perStop), "", "nearest power step");
 
-        var most = Floor(input.PowerBelowFullStops * perStop + Rounding);
-        var least = -Floor((input.LowestPowerBelowFullStops - input.PowerBelowFullStops) * perStop + Rounding);
+        var (most, least) = (heads.MostSteps, heads.LeastSteps);
         var turned = Clamp(steps, least, most);
         var (obstacle, shortfall) = blocked != BalanceObstacle.None ? (blocked, beyond)
             : steps > most ? (BalanceObstacle.FullPower, wanted - most / perStop)
@@ -76,12 +76,12 @@ public static class Balance
             : (BalanceObstacle.None, 0);
         if (turned != steps)
         {
-            trail.Given("steps", turned, "", "as far as the head goes");
+            trail.Given("steps", turned, "", "as far as the first head at its end lets all go");
         }
 
         steps = turned;
         var d = trail.Let("d", steps / perStop, "stops", "power as set", "change_stops");
-        return new(t, d, (int)steps, d, obstacle, shortfall);
+        return new(t, d, (int)Round(d * input.PowerScale.StepsPerStop()), d, obstacle, shortfall);
     }
 
     private static Change ByShutterSpeed<TTrail>(BalanceInput input, ref TTrail trail)
@@ -90,20 +90,12 @@ public static class Balance
         var (E, F, k) = (input.Back.ExposureValueIso100Stops, input.Fill.FlashValueIso100Stops, input.BackOverFillStops);
         var held = trail.Given("held", input.ShutterSpeedS, "s", "shutter speed before the change");
         var wanted = trail.Let("wanted", Pow(2, k - E + F), "s", "lighting ratio (5)");
-        var nearest = NearestOrExact(Marks.ShutterSpeed, wanted, input.Scale);
-
-        // A mark beyond a limit that lies between marks gives way to the limit, which can be set as well.
-        var t = Clamp(nearest, input.SyncSpeedS, input.SlowestShutterSpeedS);
-        var beyondSync = Log2(input.SyncSpeedS / wanted);
-        var beyondSlowest = Log2(wanted / input.SlowestShutterSpeedS);
-        var (obstacle, shortfall) = Abs(Log2(t / nearest)) <= Rounding ? (BalanceObstacle.None, 0)
-            : beyondSync > Rounding ? (BalanceObstacle.SyncSpeed, beyondSync)
-            : beyondSlowest > Rounding ? (BalanceObstacle.SlowestShutterSpeed, beyondSlowest)
-            : (BalanceObstacle.None, 0);
-        trail.Given("t", t, "s", t == nearest ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
+        var choice = ShutterChoice.For(wanted, input.Scale, input.SyncSpeedS, input.SlowestShutterSpeedS);
+        var t = trail.Given(
+            "t", choice.ShutterSpeedS, "s", choice.IsNearest ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
         var gained = trail.Let("gained", Log2(t / held), "stops", "change of the back light", "change_stops");
         var d = trail.Given("d", 0, "stops", "power held");
-        return new(t, d, 0, gained, obstacle, shortfall);
+        return new(t, d, 0, gained, choice.Obstacle, choice.ShortfallStops);
     }
 
     private static BalanceOutcome Place<TTrail>(BalanceInput input, Change change, ref TTrail trail)
@@ -148,6 +140,7 @@ public static class Balance
             FNumber = exact,
             ShutterSpeedS = t,
             PowerBelowFullStops = Max(0, input.PowerBelowFullStops - d),
+            PowerChangeStops = d,
             PowerSteps = change.PowerSteps,
             Fill = new(F + d),
             ChangeStops = change.GainedStops,

@@ -26,7 +26,7 @@ public sealed record BalanceInput
     /// <summary>The back light alone, at the plate.</summary>
     public required LightLevel Back { get; init; }
 
-    /// <summary>The fill alone, at the plate, at its present power.</summary>
+    /// <summary>The fill alone, at the plate, at its present power: all its flashes together.</summary>
     public required FlashLevel Fill { get; init; }
 
     /// <summary>The wanted difference of back light over fill. [stops]</summary>
@@ -50,14 +50,20 @@ public sealed record BalanceInput
     /// <summary>The scale of the camera's dials.</summary>
     public StopScale Scale { get; init; } = StopScale.Third;
 
-    /// <summary>Present power of the head below full. [stops]</summary>
+    /// <summary>Present power of the first head below full. [stops]</summary>
     public required double PowerBelowFullStops { get; init; }
 
-    /// <summary>Lowest power of the head below full. [stops]</summary>
+    /// <summary>Lowest power of the first head below full. [stops]</summary>
     public required double LowestPowerBelowFullStops { get; init; }
 
-    /// <summary>The steps of the head's power.</summary>
+    /// <summary>The steps of the first head's power.</summary>
     public StopScale PowerScale { get; init; } = StopScale.Tenth;
+
+    /// <summary>Further heads of the fill, which turn with the first one.</summary>
+    public IReadOnlyList<FlashHead> FurtherHeads { get; init; } = [];
+
+    /// <summary>Filters at hand, each by the light that it takes, not negative. [stops]</summary>
+    public IReadOnlyList<double> FiltersAtHandStops { get; init; } = [];
 
     /// <summary>The fastest shutter speed at which flash covers the frame. [s]</summary>
     public required double SyncSpeedS { get; init; }
@@ -70,4 +76,10 @@ public sealed record BalanceInput
 
     /// <summary>The smallest aperture of the lens.</summary>
     public required double SmallestFNumber { get; init; }
+
+    /// <summary>The lowest ISO; 0 when there is no limit.</summary>
+    public double LowestIso { get; init; }
+
+    /// <summary>The highest ISO; infinite when there is no limit.</summary>
+    public double HighestIso { get; init; } = double.PositiveInfinity;
 }

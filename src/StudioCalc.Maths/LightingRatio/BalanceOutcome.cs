@@ -28,6 +28,9 @@ public enum BalanceObstacle
 /// <summary>Settings, what they give, and what stood in the way. Figures hold for marks and power steps as set.</summary>
 public sealed record BalanceOutcome
 {
+    // Half of what a handheld meter tells.
+    private const double LeastRestStops = 0.05;
+
     /// <summary>What stood in the way. Unless it is <see cref="BalanceObstacle.None"/>, the rest is the nearest to be had.</summary>
     public required BalanceObstacle Obstacle { get; init; }
 
@@ -40,10 +43,13 @@ public sealed record BalanceOutcome
     /// <summary>The exact shutter speed. [s]</summary>
     public required double ShutterSpeedS { get; init; }
 
-    /// <summary>Power of the head below full. [stops]</summary>
+    /// <summary>Power of the first head below full. [stops]</summary>
     public required double PowerBelowFullStops { get; init; }
 
-    /// <summary>Steps to turn the power by; positive is brighter.</summary>
+    /// <summary>Change of the power of every head; positive is brighter. [stops]</summary>
+    public required double PowerChangeStops { get; init; }
+
+    /// <summary>Steps of the first head to turn the power by; positive is brighter.</summary>
     public required int PowerSteps { get; init; }
 
     /// <summary>The fill after the change.</summary>
@@ -66,6 +72,12 @@ public sealed record BalanceOutcome
 
     /// <summary>The asked difference less the one reached. [stops]</summary>
     public required double RestStops { get; init; }
+
+    /// <summary>New distance over old of the flash that takes up the rest, by inverse square; null where nothing worth a
+    /// move is left, or the ratio is not reached. (31)</summary>
+    public double? RestDistanceFactor => Obstacle == BalanceObstacle.None && Math.Abs(RestStops) >= LeastRestStops
+        ? Math.Pow(2, RestStops / 2)
+        : null;
 
     /// <summary>The difference as ratios.</summary>
     public required LightingRatio Ratio { get; init; }

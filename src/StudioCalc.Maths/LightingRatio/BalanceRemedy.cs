@@ -50,6 +50,9 @@ public enum BalanceRemedyKind
 /// <param name="Outcome">The calculation run again with it.</param>
 public sealed record BalanceRemedy(BalanceRemedyKind Kind, double ChangeStops, BalanceInput Input, BalanceOutcome Outcome)
 {
+    /// <summary>Which of the filters at hand it uses, counted from 0; null when it uses none.</summary>
+    public int? FilterIndex { get; init; }
+
     /// <summary>New distance over old of a flash that moves, by inverse square: 2^(-c/2). Null unless it moves.</summary>
     public double? DistanceFactor => Kind is BalanceRemedyKind.MoveFlashCloser or BalanceRemedyKind.MoveFlashAway
         ? Math.Pow(2, -ChangeStops / 2)

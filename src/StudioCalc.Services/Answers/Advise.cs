@@ -3,7 +3,7 @@ using StudioCalc.V1;
 namespace StudioCalc.Services;
 
 /// <summary>The advisories of the contract. Each has one wording, here.</summary>
-internal static class Advise
+internal static partial class Advise
 {
     public static Advisory AmbiguousMark(FieldPath field, double value) => Make(
         AdvisoryCode.AmbiguousMark,
@@ -22,8 +22,8 @@ internal static class Advise
     public static Advisory ReceptorsDiffer() => Make(
         AdvisoryCode.ReceptorsDiffer,
         AdvisorySeverity.Warning,
-        "The two lights were read with different receptors or calibration constants; flat against dome alone is 0.4 stop. "
-        + "Read both with a flat receptor that points at its light.");
+        "The lights were read with different receptors or calibration constants; flat against dome alone is 0.4 stop. "
+        + "Read each with a flat receptor that points at its light.");
 
     public static Advisory RoundedRatio(double restStops) => Make(
         AdvisoryCode.RoundedRatio,

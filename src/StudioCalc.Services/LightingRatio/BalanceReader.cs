@@ -6,12 +6,10 @@ namespace StudioCalc.Services;
 /// <summary>Reads a balance request as the maths' input, with the rules that hold between its fields.</summary>
 internal static class BalanceReader
 {
-    private const double DefaultLowestPowerBelowFullStops = 7;
     private const string HeldUnlessRead = "Must be given unless the back light's reading is given as settings.";
 
     private static readonly FieldPath Root = FieldPath.Root(BalanceFillRequest.Descriptor);
     private static readonly FieldPath BackPath = Root[BalanceFillRequest.BackLightFieldNumber];
-    private static readonly FieldPath FillPath = Root[BalanceFillRequest.FillFieldNumber];
     private static readonly FieldPath CameraPath = Root[BalanceFillRequest.CameraFieldNumber];
 
     /// <summary>Reads the request, or returns null after noting every bad field.</summary>
@@ -20,27 +18,30 @@ internal static class BalanceReader
     {
         trail.Section("back light");
         var back = Back(context, request.BackLight, ref trail);
-        trail.Section("fill");
-        var fill = Fill(context, request.Fill.Reading, ref trail);
-        var (power, lowest) = Powers(context, request.Fill);
+        var fills = Fills(context, request, ref trail);
         var (shutterSpeed, iso) = Held(context, request);
-        var (sync, slowest) = ShutterLimits(context, request.Camera);
-        var (widest, smallest) = ApertureLimits(context, request.Camera);
+        var limits = context.ReadSyncedLimits(request.Camera, CameraPath);
+        if (iso is not null && limits is not null)
+        {
+            HeldIso(context, iso.Value, limits);
+        }
+
         Preference(context, request);
-        if (back is not { } backLight || fill is not { } flash || context.Violations.Any)
+        if (back is not { } backLight || context.Violations.Any)
         {
             return null;
         }
 
-        if (backLight.Receptor != flash.Receptor || backLight.Constant != flash.Constant)
+        if (fills.Exists(fill => fill.Light.Receptor != backLight.Receptor || fill.Light.Constant != backLight.Constant))
         {
             context.Advisories.Add(Advise.ReceptorsDiffer());
         }
 
+        var first = fills[0].Head;
         return new()
         {
             Back = backLight.Level,
-            Fill = flash.Level,
+            Fill = FlashSum.Of([.. fills.Select(fill => fill.Light.Level)], ref trail),
             BackOverFillStops = request.BackOverFillStops,
             Placed = request.Placement.Light == V1.PlacedLight.Back ? Maths.PlacedLight.Back : Maths.PlacedLight.Fill,
             PlacedOverSettingStops = request.Placement.StopsOverSetting,
@@ -48,13 +49,17 @@ internal static class BalanceReader
             Iso = iso!.Value,
             LensLossStops = request.LensLossStops,
             Scale = context.Scale,
-            PowerBelowFullStops = power!.Value,
-            LowestPowerBelowFullStops = lowest!.Value,
-            PowerScale = request.Fill.HasPowerScale ? request.Fill.PowerScale.ToMaths() : Maths.StopScale.Tenth,
-            SyncSpeedS = sync!.Value,
-            SlowestShutterSpeedS = slowest!.Value,
-            WidestFNumber = widest!.Value,
-            SmallestFNumber = smallest!.Value,
+            PowerBelowFullStops = first.PowerBelowFullStops,
+            LowestPowerBelowFullStops = first.LowestPowerBelowFullStops,
+            PowerScale = first.PowerScale,
+            FurtherHeads = [.. fills.Skip(1).Select(fill => fill.Head)],
+            FiltersAtHandStops = [.. request.FiltersAtHand.Select(LossStops)],
+            SyncSpeedS = limits!.SyncSpeedS!.Value,
+            SlowestShutterSpeedS = limits.SlowestShutterSpeedS,
+            WidestFNumber = limits.WidestFNumber,
+            SmallestFNumber = limits.SmallestFNumber,
+            LowestIso = limits.LowestIso,
+            HighestIso = limits.HighestIso,
         };
     }
 
@@ -71,39 +76,47 @@ internal static class BalanceReader
         return null;
     }
 
-    private static ReadLight<FlashLevel>? Fill<TTrail>(RequestContext context, Reading reading, ref TTrail trail)
+    // All fills, or fewer after noting a bad field.
+    private static List<ReadFill> Fills<TTrail>(RequestContext context, BalanceFillRequest request, ref TTrail trail)
         where TTrail : struct, ITrail
     {
-        var path = FillPath[FlashFill.ReadingFieldNumber];
-        if (reading.Flash is not { } flash)
+        var fills = new List<ReadFill>(1 + request.FurtherFills.Count);
+        trail.Section("fill");
+        Add(context.Read(request.Fill, Root[BalanceFillRequest.FillFieldNumber], ref trail));
+        for (var i = 0; i < request.FurtherFills.Count; i++)
         {
-            context.Violations.Add(path[Reading.ContinuousFieldNumber].ToString(), RefusalReason.Conflict,
-                "The fill is flash: give a flash reading.");
-            return null;
+            trail.Section("further fill");
+            Add(context.Read(request.FurtherFills[i], Root[BalanceFillRequest.FurtherFillsFieldNumber].At(i), ref trail));
         }
 
-        if (flash.IncludesAmbient)
-        {
-            context.Violations.Add(path[Reading.FlashFieldNumber][FlashReading.IncludesAmbientFieldNumber].ToString(),
-                RefusalReason.Conflict, "The flash must be read alone: shade the meter from the back light, or read at a faster shutter speed.");
-        }
+        return fills;
 
-        return context.Read(flash, path[Reading.FlashFieldNumber], ref trail);
+        void Add(ReadFill? fill)
+        {
+            if (fill is { } known)
+            {
+                fills.Add(known);
+            }
+        }
     }
 
-    private static (double? Power, double? Lowest) Powers(RequestContext context, FlashFill fill)
+    private static double LossStops(Filter filter)
     {
-        var power = context.Read(fill.Power, FillPath[FlashFill.PowerFieldNumber]);
-        var lowest = fill.LowestPower is null
-            ? DefaultLowestPowerBelowFullStops
-            : context.Read(fill.LowestPower, FillPath[FlashFill.LowestPowerFieldNumber]);
-        if (power > lowest)
+        var none = default(NoTrail);
+        return LossReader.ReadLossStops([filter], ref none);
+    }
+
+    private static void HeldIso(RequestContext context, double iso, CameraLimits limits)
+    {
+        if (iso < limits.LowestIso)
         {
-            context.Violations.Add(FillPath[FlashFill.PowerFieldNumber].ToString(), RefusalReason.Conflict,
-                "The head stands below its lowest power; state the lowest power of this head.");
+            context.Violations.Add(CameraPath[Camera.LowestIsoFieldNumber].ToString(), RefusalReason.Conflict, "The ISO that is held is lower.");
         }
 
-        return (power, lowest);
+        if (iso > limits.HighestIso)
+        {
+            context.Violations.Add(CameraPath[Camera.HighestIsoFieldNumber].ToString(), RefusalReason.Conflict, "The ISO that is held is higher.");
+        }
     }
 
     // What is not given is held as the back light was read.
@@ -123,40 +136,6 @@ internal static class BalanceReader
                 ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber])
                 : Missing(context, Root[BalanceFillRequest.IsoFieldNumber], HeldUnlessRead);
         return (speed, iso);
-    }
-
-    private static (double? SyncS, double? SlowestS) ShutterLimits(RequestContext context, Camera camera)
-    {
-        var sync = camera.SyncSpeed is null
-            ? Missing(context, CameraPath[Camera.SyncSpeedFieldNumber], "Must be given: flash does not cover the frame at every shutter speed.")
-            : context.Read(camera.SyncSpeed, CameraPath[Camera.SyncSpeedFieldNumber]);
-        var slowest = camera.SlowestShutterSpeed is null
-            ? double.PositiveInfinity
-            : context.Read(camera.SlowestShutterSpeed, CameraPath[Camera.SlowestShutterSpeedFieldNumber]);
-        if (slowest < sync)
-        {
-            context.Violations.Add(CameraPath[Camera.SlowestShutterSpeedFieldNumber].ToString(), RefusalReason.Conflict,
-                "Must not be faster than the sync speed.");
-        }
-
-        return (sync, slowest);
-    }
-
-    private static (double? Widest, double? Smallest) ApertureLimits(RequestContext context, Camera camera)
-    {
-        var widest = camera.WidestAperture is null
-            ? Marks.Aperture.Find("0.7", Maths.StopScale.Whole)!.Value
-            : context.Read(camera.WidestAperture, CameraPath[Camera.WidestApertureFieldNumber]);
-        var smallest = camera.SmallestAperture is null
-            ? Marks.Aperture.Find("90", Maths.StopScale.Whole)!.Value
-            : context.Read(camera.SmallestAperture, CameraPath[Camera.SmallestApertureFieldNumber]);
-        if (widest > smallest)
-        {
-            context.Violations.Add(CameraPath[Camera.SmallestApertureFieldNumber].ToString(), RefusalReason.Conflict,
-                "Must not be wider than the widest aperture.");
-        }
-
-        return (widest, smallest);
     }
 
     private static void Preference(RequestContext context, BalanceFillRequest request)

@@ -15,8 +15,8 @@ internal static class BalanceWriter
         var way = new BalanceWay { Variable = ToContract(variable) };
         if (outcome.Obstacle == Maths.BalanceObstacle.None)
         {
-            way.Solution = Solution(input, input, outcome);
-            Note(way, input, outcome);
+            way.Solution = Solution(input, input, outcome, distanceMm);
+            way.Advisories.Add(Notes(outcome.RestStops, outcome.ShutterSpeedS, input.SyncSpeedS));
             return way;
         }
 
@@ -24,39 +24,41 @@ internal static class BalanceWriter
         {
             Obstacle = ToContract(outcome.Obstacle),
             ShortfallStops = outcome.ShortfallStops,
-            Nearest = Solution(input, input, outcome),
+            Nearest = Solution(input, input, outcome, distanceMm),
         };
         way.NotReached.Remedies.Add(
             BalanceRemedies.For(input, variable, outcome).Select(remedy => Remedy(input, remedy, distanceMm)));
-        Note(way, way.NotReached);
+        way.Advisories.Add(Notes(way.NotReached.Obstacle, way.NotReached.Remedies.Select(remedy => remedy.Kind)));
         return way;
     }
 
-    private static void Note(BalanceWay way, BalanceInput input, BalanceOutcome outcome)
+    /// <summary>What to say where a ratio is reached.</summary>
+    public static IEnumerable<Advisory> Notes(double restStops, double shutterSpeedS, double syncSpeedS)
     {
-        if (Math.Abs(outcome.RestStops) > RestWorthSayingStops + Rounding)
+        if (Math.Abs(restStops) > RestWorthSayingStops + Rounding)
         {
-            way.Advisories.Add(Advise.RoundedRatio(outcome.RestStops));
+            yield return Advise.RoundedRatio(restStops);
         }
 
-        var margin = Math.Log2(outcome.ShutterSpeedS / input.SyncSpeedS);
+        var margin = Math.Log2(shutterSpeedS / syncSpeedS);
         if (margin < SyncMarginStops - Rounding)
         {
-            way.Advisories.Add(Advise.SyncMargin(Math.Max(0, margin)));
+            yield return Advise.SyncMargin(Math.Max(0, margin));
         }
     }
 
-    private static void Note(BalanceWay way, BalanceNotReached notReached)
+    /// <summary>What to say where it is not reached.</summary>
+    public static IEnumerable<Advisory> Notes(V1.BalanceObstacle obstacle, IEnumerable<V1.BalanceRemedyKind> remedies)
     {
-        if (notReached.Obstacle is not (V1.BalanceObstacle.WidestAperture or V1.BalanceObstacle.SmallestAperture))
+        if (obstacle is not (V1.BalanceObstacle.WidestAperture or V1.BalanceObstacle.SmallestAperture))
         {
-            way.Advisories.Add(Advise.LensFilterKeepsRatio());
+            yield return Advise.LensFilterKeepsRatio();
         }
 
-        var kinds = notReached.Remedies.Select(remedy => remedy.Kind).ToHashSet();
+        var kinds = remedies.ToHashSet();
         if (kinds.Overlaps([V1.BalanceRemedyKind.MoveFlashCloser, V1.BalanceRemedyKind.MoveFlashAway]))
         {
-            way.Advisories.Add(Advise.InverseSquareAssumed());
+            yield return Advise.InverseSquareAssumed();
         }
 
         if (kinds.Overlaps(
@@ -67,28 +69,46 @@ internal static class BalanceWriter
                 V1.BalanceRemedyKind.DimBackLight,
             ]))
         {
-            way.Advisories.Add(Advise.MovingLights());
+            yield return Advise.MovingLights();
         }
     }
 
+    public static V1.LightingRatio Ratio(Maths.LightingRatio ratio) =>
+        new() { KeyToFill = ratio.KeyToFill, KeyPlusFillToFill = ratio.KeyPlusFillToFill };
+
     // Steps count from the power that the request states, also where a remedy has changed it.
-    private static BalanceSolution Solution(BalanceInput asked, BalanceInput input, BalanceOutcome outcome) => new()
+    private static BalanceSolution Solution(BalanceInput asked, BalanceInput input, BalanceOutcome outcome, double? distanceMm)
     {
-        Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
-        ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
-        Iso = CameraWriter.Iso(input.Iso, input.Scale),
-        Power = CameraWriter.Power(outcome.PowerBelowFullStops),
-        PowerSteps = (int)Math.Round(
-            (asked.PowerBelowFullStops - outcome.PowerBelowFullStops) * asked.PowerScale.StepsPerStop()),
-        FillMeters = CameraWriter.Aperture(outcome.Fill.FNumberAt(input.Iso), input.Scale),
-        ChangeStops = outcome.ChangeStops,
-        BackOverSettingStops = outcome.BackOverSettingStops,
-        FillOverSettingStops = outcome.FillOverSettingStops,
-        BothOverSettingStops = outcome.BothOverSettingStops,
-        BackOverFillStops = outcome.BackOverFillStops,
-        RestStops = outcome.RestStops,
-        Ratio = new() { KeyToFill = outcome.Ratio.KeyToFill, KeyPlusFillToFill = outcome.Ratio.KeyPlusFillToFill },
-    };
+        var solution = new BalanceSolution
+        {
+            Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
+            ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
+            Iso = CameraWriter.Iso(input.Iso, input.Scale),
+            Power = CameraWriter.Power(outcome.PowerBelowFullStops),
+            PowerSteps = (int)Math.Round(
+                (asked.PowerBelowFullStops - outcome.PowerBelowFullStops) * asked.PowerScale.StepsPerStop()),
+            FillMeters = CameraWriter.Aperture(outcome.Fill.FNumberAt(input.Iso), input.Scale),
+            ChangeStops = outcome.ChangeStops,
+            BackOverSettingStops = outcome.BackOverSettingStops,
+            FillOverSettingStops = outcome.FillOverSettingStops,
+            BothOverSettingStops = outcome.BothOverSettingStops,
+            BackOverFillStops = outcome.BackOverFillStops,
+            RestStops = outcome.RestStops,
+            Ratio = Ratio(outcome.Ratio),
+        };
+        solution.FurtherPowers.Add(input.FurtherHeads.Select(head =>
+            CameraWriter.Power(Math.Max(0, head.PowerBelowFullStops - outcome.PowerChangeStops))));
+        if (outcome.RestDistanceFactor is { } factor)
+        {
+            solution.RestDistanceFactor = factor;
+            if (distanceMm is { } distance)
+            {
+                solution.RestDistanceMm = distance * factor;
+            }
+        }
+
+        return solution;
+    }
 
     private static V1.BalanceRemedy Remedy(BalanceInput asked, Maths.BalanceRemedy remedy, double? distanceMm)
     {
@@ -102,9 +122,14 @@ internal static class BalanceWriter
             }
         }
 
+        if (remedy.FilterIndex is { } index)
+        {
+            answer.FilterIndex = (uint)index;
+        }
+
         if (remedy.Outcome.Obstacle == Maths.BalanceObstacle.None)
         {
-            answer.Solution = Solution(asked, remedy.Input, remedy.Outcome);
+            answer.Solution = Solution(asked, remedy.Input, remedy.Outcome, distanceMm * (remedy.DistanceFactor ?? 1));
         }
         else
         {
@@ -121,7 +146,7 @@ internal static class BalanceWriter
         _ => throw new ArgumentOutOfRangeException(nameof(variable)),
     };
 
-    private static V1.BalanceObstacle ToContract(Maths.BalanceObstacle obstacle) => obstacle switch
+    public static V1.BalanceObstacle ToContract(Maths.BalanceObstacle obstacle) => obstacle switch
     {
         Maths.BalanceObstacle.SyncSpeed => V1.BalanceObstacle.SyncSpeed,
         Maths.BalanceObstacle.SlowestShutterSpeed => V1.BalanceObstacle.SlowestShutterSpeed,
@@ -132,7 +157,7 @@ internal static class BalanceWriter
         _ => throw new ArgumentOutOfRangeException(nameof(obstacle)),
     };
 
-    private static V1.BalanceRemedyKind ToContract(Maths.BalanceRemedyKind kind) => kind switch
+    public static V1.BalanceRemedyKind ToContract(Maths.BalanceRemedyKind kind) => kind switch
     {
         Maths.BalanceRemedyKind.RaiseFlashPower => V1.BalanceRemedyKind.RaiseFlashPower,
         Maths.BalanceRemedyKind.LowerFlashPower => V1.BalanceRemedyKind.LowerFlashPower,

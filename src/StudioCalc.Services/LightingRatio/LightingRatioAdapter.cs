@@ -5,7 +5,7 @@ using StudioCalc.V1;
 namespace StudioCalc.Services;
 
 /// <summary>Answers the calls of <c>LightingRatioService</c>.</summary>
-public sealed class LightingRatioAdapter : LightingRatioService.LightingRatioServiceBase
+public sealed partial class LightingRatioAdapter : LightingRatioService.LightingRatioServiceBase
 {
     private static readonly V1.BalanceVariable[] DefaultPreference =
         [V1.BalanceVariable.FlashPower, V1.BalanceVariable.ShutterSpeed];
