@@ -113,14 +113,16 @@ internal static class BalanceReader
         var readPath = BackPath[Reading.ContinuousFieldNumber][ContinuousReading.SettingsFieldNumber];
         var speed = request.ShutterSpeed is not null
             ? context.Read(request.ShutterSpeed, Root[BalanceFillRequest.ShutterSpeedFieldNumber])
-            : read is not null
-                ? seen.Read(read.ShutterSpeed, readPath[V1.CameraSettings.ShutterSpeedFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.ShutterSpeedFieldNumber]);
+            : read is not null ? seen.Read(read.ShutterSpeed, readPath[V1.CameraSettings.ShutterSpeedFieldNumber]) : null;
         var iso = request.Iso is not null
             ? context.Read(request.Iso, Root[BalanceFillRequest.IsoFieldNumber])
-            : read is not null
-                ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.IsoFieldNumber]);
+            : read is not null ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber]) : null;
+        if (request.BackLight.Continuous is not null && read is null)
+        {
+            Require(context, request.ShutterSpeed, Root[BalanceFillRequest.ShutterSpeedFieldNumber]);
+            Require(context, request.Iso, Root[BalanceFillRequest.IsoFieldNumber]);
+        }
+
         return (speed, iso);
     }
 
@@ -167,9 +169,12 @@ internal static class BalanceReader
         }
     }
 
-    private static double? Missing(RequestContext context, FieldPath path)
+    private static void Require(RequestContext context, object? given, FieldPath path)
     {
-        context.Violations.Add(path.ToString(), RefusalReason.Required, "Must be given unless the back light's reading is given as settings.");
-        return null;
+        if (given is null)
+        {
+            context.Violations.Add(
+                path.ToString(), RefusalReason.Required, "Must be given unless the back light's reading is given as settings.");
+        }
     }
 }
