@@ -25,7 +25,7 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
 
     private readonly Option<Uri?> _server = new("--server", "-s")
     {
-        Description = "Address of a host, such as http://127.0.0.1:5080. Without it the answer is worked out in this process.",
+        Description = "Address of a host, such as http://127.0.0.1:8081. Without it the answer is worked out in this process.",
         HelpName = "address",
     };
 

@@ -116,7 +116,8 @@ internal sealed class JsonBody(Violations violations)
             (FieldType.Enum, JsonValueKind.Number) => element.TryGetInt32(out var number) ? number : null,
             (FieldType.Bool, JsonValueKind.True or JsonValueKind.False) => element.GetBoolean(),
             (FieldType.String, JsonValueKind.String) => element.GetString(),
-            (FieldType.Enum or FieldType.Message, JsonValueKind.String) => JsonFields.Parse(field, element.GetString()!),
+            (FieldType.Enum, JsonValueKind.String) => field.EnumType.FindValueByName(element.GetString()!)?.Number,
+            (FieldType.Message, JsonValueKind.String) => JsonFields.Parse(field, element.GetString()!),
             _ => null,
         };
         if (value is null)

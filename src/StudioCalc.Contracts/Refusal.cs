@@ -77,6 +77,21 @@ public static class Refusal
     public static Status Unauthenticated() => Make(
         Code.Unauthenticated, RefusalReason.Unauthenticated, "This host asks for a key: authorization: Bearer <key>.");
 
+    /// <summary>NOT_FOUND for a path that the contract does not have.</summary>
+    public static Status UnknownPath() => Make(Code.NotFound, RefusalReason.UnknownPath, "The contract has no such path.");
+
+    /// <summary>UNIMPLEMENTED for a path that answers to other HTTP methods.</summary>
+    public static Status WrongMethod() => Make(
+        Code.Unimplemented, RefusalReason.WrongMethod, "This path answers to other HTTP methods; Allow names them.");
+
+    /// <summary>INVALID_ARGUMENT for a body that is not JSON by its headers.</summary>
+    public static Status WrongContentType() => Make(
+        Code.InvalidArgument, RefusalReason.WrongContentType, "Send the request as application/json in UTF-8, not compressed.");
+
+    /// <summary>INVALID_ARGUMENT for bytes that are not a message.</summary>
+    public static Status MalformedMessage() => Make(
+        Code.InvalidArgument, RefusalReason.MalformedMessage, "The bytes are not a message of this call.");
+
     private static QuotaFailure Quota(string subject, string description) =>
         new() { Violations = { new QuotaFailure.Types.Violation { Subject = subject, Description = description } } };
 

@@ -1,8 +1,10 @@
+using StudioCalc.Tests;
+
 namespace StudioCalc.Cli.Tests;
 
 public sealed class CommandLineTests
 {
-    private static readonly string Example = Path.Combine(RepositoryRoot.Path, "docs", "examples", "balance-fill.json");
+    private static readonly string Example = RepositoryRoot.At("docs", "examples", "balance-fill.json");
 
     [Fact]
     public async Task BalanceFill_OfTheExample_PrintsWhatAPhotographerSets()
@@ -21,7 +23,7 @@ public sealed class CommandLineTests
     [Fact]
     public async Task Readme_ShowsWhatItsFirstCommandPrints()
     {
-        var readme = await File.ReadAllTextAsync(Path.Combine(RepositoryRoot.Path, "README.md"));
+        var readme = await File.ReadAllTextAsync(RepositoryRoot.At("README.md"));
 
         var run = await Run(["lighting-ratio", "balance-fill", "--request", Example]);
 

@@ -109,7 +109,7 @@ public sealed class JsonTests(HostFixture fixture) : IClassFixture<HostFixture>
     {
         using var reply = await PostAsync(Encoding.UTF8.GetBytes("{}"), type);
 
-        await RefusesAsync(reply, HttpStatusCode.UnsupportedMediaType, new(Code.InvalidArgument, null, []));
+        await RefusesAsync(reply, HttpStatusCode.UnsupportedMediaType, new(Code.InvalidArgument, "WRONG_CONTENT_TYPE", []));
     }
 
     [Theory]
@@ -122,7 +122,7 @@ public sealed class JsonTests(HostFixture fixture) : IClassFixture<HostFixture>
     {
         using var reply = await fixture.Host.Http.GetAsync(new Uri(path, UriKind.Relative));
 
-        await RefusesAsync(reply, HttpStatusCode.NotFound, new(Code.NotFound, null, []));
+        await RefusesAsync(reply, HttpStatusCode.NotFound, new(Code.NotFound, "UNKNOWN_PATH", []));
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class JsonTests(HostFixture fixture) : IClassFixture<HostFixture>
     {
         using var reply = await fixture.Host.Http.DeleteAsync(new Uri(Path, UriKind.Relative));
 
-        await RefusesAsync(reply, HttpStatusCode.MethodNotAllowed, new(Code.Unimplemented, null, []));
+        await RefusesAsync(reply, HttpStatusCode.MethodNotAllowed, new(Code.Unimplemented, "WRONG_METHOD", []));
         Assert.Equal(["POST", "GET"], reply.Content.Headers.Allow);
     }
 

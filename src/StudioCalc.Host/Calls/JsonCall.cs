@@ -21,7 +21,7 @@ internal sealed class JsonCall(MethodDescriptor method, MethodTable methods)
             var isGet = HttpMethods.IsGet(context.Request.Method);
             if (!isGet && !JsonText.IsJson(context.Request))
             {
-                await Replies.WriteAsync(context, Replies.WrongContentType(), StatusCodes.Status415UnsupportedMediaType);
+                await Replies.WriteAsync(context, Refusal.WrongContentType(), StatusCodes.Status415UnsupportedMediaType);
                 return;
             }
 

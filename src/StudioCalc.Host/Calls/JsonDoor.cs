@@ -19,7 +19,7 @@ internal static class JsonDoor
             app.Map(RoutePatternFactory.Parse(path.Key), context => AnswerAsync(context, calls)).WithMetadata(path.First().Method);
         }
 
-        app.MapFallback("{**path}", context => Replies.WriteAsync(context, Replies.NoSuchPath()));
+        app.MapFallback("{**path}", context => Replies.WriteAsync(context, Refusal.UnknownPath()));
     }
 
     private static Task AnswerAsync(HttpContext context, Dictionary<string, JsonCall> calls)
@@ -30,7 +30,7 @@ internal static class JsonDoor
         }
 
         context.Response.Headers.Allow = string.Join(", ", calls.Keys);
-        return Replies.WriteAsync(context, Replies.WrongVerb(), StatusCodes.Status405MethodNotAllowed);
+        return Replies.WriteAsync(context, Refusal.WrongMethod(), StatusCodes.Status405MethodNotAllowed);
     }
 
     private static IEnumerable<(string Path, string Verb, MethodDescriptor Method)> Routes(MethodDescriptor method)

@@ -10,13 +10,7 @@ namespace StudioCalc.Host;
 /// <summary>Writes replies that do not come from a gRPC handler: JSON to JSON callers, and refusals in the form of the caller.</summary>
 internal static class Replies
 {
-    public static Status Make(Code code, string message) => new() { Code = (int)code, Message = message };
-
-    public static Status NoSuchPath() => Make(Code.NotFound, "The contract has no such path.");
-
-    public static Status WrongVerb() => Make(Code.Unimplemented, "This path answers to other HTTP methods; Allow names them.");
-
-    public static Status WrongContentType() => Make(Code.InvalidArgument, "Send the request as application/json in UTF-8, not compressed.");
+    private static Status Make(Code code, string message) => new() { Code = (int)code, Message = message };
 
     public static Status Plain(Grpc.Core.Status status) => Make((Code)status.StatusCode, status.Detail);
 

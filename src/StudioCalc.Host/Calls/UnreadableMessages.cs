@@ -1,3 +1,4 @@
+using StudioCalc.Contracts;
 using Google.Rpc;
 using Grpc.AspNetCore.Server;
 using Grpc.Core;
@@ -16,7 +17,7 @@ internal sealed class UnreadableMessages(RequestDelegate next)
             && context.GetEndpoint()?.Metadata.GetMetadata<GrpcMethodMetadata>() is not null
             && context.Features.Get<CallNote>() is { IsRead: false })
         {
-            await Replies.WriteAsync(context, Replies.Make(Code.InvalidArgument, "The bytes are not a message of this call."));
+            await Replies.WriteAsync(context, Refusal.MalformedMessage());
         }
     }
 

@@ -27,6 +27,6 @@ internal static class Health
     {
         app.UseHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
         app.UseHealthChecks("/health/ready");
-        app.Run(context => Replies.WriteAsync(context, Replies.NoSuchPath()));
+        app.Run(context => Replies.WriteAsync(context, Refusal.UnknownPath()));
     }
 }

@@ -6,7 +6,6 @@ namespace StudioCalc.Services;
 /// <summary>Reads a balance request as the maths' input, with the rules that hold between its fields.</summary>
 internal static class BalanceReader
 {
-    private const string HeldUnlessRead = "Must be given unless the back light's reading is given as settings.";
 
     private static readonly FieldPath Root = FieldPath.Root(BalanceFillRequest.Descriptor);
     private static readonly FieldPath BackPath = Root[BalanceFillRequest.BackLightFieldNumber];
@@ -127,14 +126,16 @@ internal static class BalanceReader
         var readPath = BackPath[Reading.ContinuousFieldNumber][ContinuousReading.SettingsFieldNumber];
         var speed = request.ShutterSpeed is not null
             ? context.Read(request.ShutterSpeed, Root[BalanceFillRequest.ShutterSpeedFieldNumber])
-            : read is not null
-                ? seen.Read(read.ShutterSpeed, readPath[V1.CameraSettings.ShutterSpeedFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.ShutterSpeedFieldNumber], HeldUnlessRead);
+            : read is not null ? seen.Read(read.ShutterSpeed, readPath[V1.CameraSettings.ShutterSpeedFieldNumber]) : null;
         var iso = request.Iso is not null
             ? context.Read(request.Iso, Root[BalanceFillRequest.IsoFieldNumber])
-            : read is not null
-                ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber])
-                : Missing(context, Root[BalanceFillRequest.IsoFieldNumber], HeldUnlessRead);
+            : read is not null ? seen.Read(read.Iso, readPath[V1.CameraSettings.IsoFieldNumber]) : null;
+        if (request.BackLight.Continuous is not null && read is null)
+        {
+            Require(context, request.ShutterSpeed, Root[BalanceFillRequest.ShutterSpeedFieldNumber]);
+            Require(context, request.Iso, Root[BalanceFillRequest.IsoFieldNumber]);
+        }
+
         return (speed, iso);
     }
 
@@ -149,9 +150,12 @@ internal static class BalanceReader
         }
     }
 
-    private static double? Missing(RequestContext context, FieldPath path, string description)
+    private static void Require(RequestContext context, object? given, FieldPath path)
     {
-        context.Violations.Add(path.ToString(), RefusalReason.Required, description);
-        return null;
+        if (given is null)
+        {
+            context.Violations.Add(
+                path.ToString(), RefusalReason.Required, "Must be given unless the back light's reading is given as settings.");
+        }
     }
 }
