@@ -2,6 +2,7 @@ using System.Collections;
 using CsCheck;
 using Google.Protobuf;
 using Google.Protobuf.Reflection;
+using Google.Protobuf.WellKnownTypes;
 using StudioCalc.Contracts;
 
 namespace StudioCalc.Tests;
@@ -82,6 +83,7 @@ internal sealed class RandomMessage(
         FieldType.Bool => Gen.Bool.Select(value => (object)value),
         FieldType.String => Words(rules).Select(value => (object)value),
         FieldType.Enum => Gen.OneOf([.. Numbers(field.EnumType, rules)]).Select(number => (object)number),
+        FieldType.Message when field.MessageType.FullName == Duration.Descriptor.FullName => Time(rules).Select(value => (object)value),
         FieldType.Message => Of(field.MessageType).Select(value => (object)value),
         _ => throw new NotSupportedException(field.FullName),
     };
@@ -99,6 +101,15 @@ internal sealed class RandomMessage(
             ? Gen.OneOf<double>(inside, Gen.OneOf(
                 Math.BitDecrement(min), Math.BitIncrement(max), min, max, 0, -0.0, double.Epsilon, double.MinValue, double.MaxValue,
                 double.NaN, double.PositiveInfinity, double.NegativeInfinity))
+            : inside;
+    }
+
+    private Gen<Duration> Time(FieldRules rules)
+    {
+        var (min, max) = ((long)(rules.Min ?? -1000), (long)(rules.Max ?? 1000));
+        Gen<Duration> inside = Gen.Select(Gen.Long[min, Math.Max(min, max - 1)], Gen.Int[0, 999_999_999], (s, n) => new Duration { Seconds = s, Nanos = n });
+        return IsBoundary
+            ? Gen.OneOf<Duration>(inside, Gen.OneOf(min, max, min - 1, max + 1).Select(s => new Duration { Seconds = s }))
             : inside;
     }
 

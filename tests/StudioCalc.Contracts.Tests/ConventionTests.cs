@@ -17,7 +17,8 @@ public sealed partial class ConventionTests
     private static readonly string[] WithoutUnit =
     [
         "f_number", "speed", "reflected_constant", "incident_constant", "calibration_constant", "key_to_fill",
-        "key_plus_fill_to_fill", "distance_factor", "value",
+        "key_plus_fill_to_fill", "distance_factor", "rest_distance_factor", "optical_density", "factor", "share", "fill_share",
+        "flash_share", "error_gain", "value",
     ];
 
     // Stops counted from something: the unit comes first.

@@ -10,6 +10,14 @@ internal static class Examples
 
     public static BalanceFillRequest Balance() => Read<BalanceFillRequest>("balance-fill.json");
 
+    public static CompareReadingsRequest Compare() => Read<CompareReadingsRequest>("compare-readings.json");
+
+    public static CombineReadingsRequest Combine() => Read<CombineReadingsRequest>("combine-readings.json");
+
+    public static SeparateFlashRequest Separate() => Read<SeparateFlashRequest>("separate-flash.json");
+
+    public static FollowBackLightRequest Follow() => Read<FollowBackLightRequest>("follow-back-light.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -6,7 +6,6 @@ namespace StudioCalc.Services;
 /// <summary>Reads a balance request as the maths' input, with the rules that hold between its fields.</summary>
 internal static class BalanceReader
 {
-
     private static readonly FieldPath Root = FieldPath.Root(BalanceFillRequest.Descriptor);
     private static readonly FieldPath BackPath = Root[BalanceFillRequest.BackLightFieldNumber];
     private static readonly FieldPath CameraPath = Root[BalanceFillRequest.CameraFieldNumber];

@@ -33,6 +33,15 @@ public sealed class AdvisoryTests
         [AdvisoryCode.MovingLights] = (
             () => Balance(request => request.BackOverFillStops = -2.1),
             () => Balance(request => request.Camera.SyncSpeed = new() { Mark = "1/100" })),
+        [AdvisoryCode.KeyWeakerThanFill] = (
+            () => Compare(request => request.Key.Continuous.Settings.Aperture.Mark = "f/2.8"),
+            () => Compare(request => request.Key.Continuous.Settings.Aperture.Mark = "f/4")),
+        [AdvisoryCode.SeparationUncertain] = (
+            () => Separate(request => request.TotalAperture = new() { Mark = "f/5.6", Tenths = 9 }),
+            () => Separate(request => request.TotalAperture = new() { Mark = "f/8", Tenths = 9 })),
+        [AdvisoryCode.DriftUnsteady] = (
+            () => Follow(request => request.Readings[1].Reading.Settings.Aperture = new() { Mark = "f/5.6" }),
+            () => Follow(request => request.Readings[1].Reading.Settings.Aperture = new() { Mark = "f/5.6", Tenths = 7 })),
     };
 
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];
@@ -58,7 +67,7 @@ public sealed class AdvisoryTests
 
     private static IEnumerable<Advisory> Advisories(IMessage answer) => answer is BalanceFillResponse balance
         ? balance.Advisories.Concat(balance.Ways.SelectMany(way => way.Advisories))
-        : ((EvaluateExposureResponse)answer).Advisories;
+        : (IEnumerable<Advisory>)answer.Descriptor.FindFieldByName("advisories").Accessor.GetValue(answer);
 
     private static EvaluateExposureResponse Exposure(Action<EvaluateExposureRequest> change, StopScale scale = StopScale.Third)
     {
@@ -71,6 +80,27 @@ public sealed class AdvisoryTests
         }
 
         return Calls.Exposure.EvaluateExposure(request);
+    }
+
+    private static CompareReadingsResponse Compare(Action<CompareReadingsRequest> change)
+    {
+        var request = Examples.Compare();
+        change(request);
+        return Calls.LightingRatio.CompareReadings(request);
+    }
+
+    private static SeparateFlashResponse Separate(Action<SeparateFlashRequest> change)
+    {
+        var request = Examples.Separate();
+        change(request);
+        return Calls.LightingRatio.SeparateFlash(request);
+    }
+
+    private static FollowBackLightResponse Follow(Action<FollowBackLightRequest> change)
+    {
+        var request = Examples.Follow();
+        change(request);
+        return Calls.LightingRatio.FollowBackLight(request);
     }
 
     private static BalanceFillResponse Balance(Action<BalanceFillRequest> change)

@@ -26,6 +26,7 @@ internal static class RandomRequests
             request =>
             {
                 IMessage answer;
+                InOrder(request);
                 try
                 {
                     answer = Calls.CallAsync(method, request).GetAwaiter().GetResult();
@@ -43,6 +44,18 @@ internal static class RandomRequests
         Assert.True(answered > requests / 50, $"{answered} of {requests} random requests of {method.Name} were answered.");
     }
 
+    // Times of independent readings are in no order.
+    private static void InOrder(IMessage request)
+    {
+        if (request is V1.FollowBackLightRequest { Readings: var readings })
+        {
+            foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
+            {
+                reading.Offset = offset;
+            }
+        }
+    }
+
     // What the rules between fields refuse is made seldom or never, so that most requests have an answer.
     private static Gen<object>? Own(FieldDescriptor field) => (field.ContainingType.Name, field.Name) switch
     {
@@ -56,6 +69,9 @@ internal static class RandomRequests
         ("Camera", "slowest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 2 }),
         ("Camera", "widest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 2.8 }),
         ("Camera", "smallest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 22 }),
+        ("Camera", "fastest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = Math.Pow(2, -13) }),
+        ("Camera", "lowest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1 }),
+        ("Camera", "highest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1e7 }),
         ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
         ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),

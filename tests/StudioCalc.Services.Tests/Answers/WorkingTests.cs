@@ -50,9 +50,8 @@ public sealed class WorkingTests
 
     private static IEnumerable<(IMessage Holder, Google.Protobuf.Collections.RepeatedField<WorkingStep> Working)> Workings(IMessage answer) => answer switch
     {
-        EvaluateExposureResponse exposure => [(exposure, exposure.Working)],
         BalanceFillResponse balance => balance.Ways.Select(way => ((IMessage)way, way.Working)),
-        _ => throw new NotSupportedException($"{answer.Descriptor.Name}: say here where its working stands."),
+        _ => [(answer, (Google.Protobuf.Collections.RepeatedField<WorkingStep>)answer.Descriptor.FindFieldByName("working").Accessor.GetValue(answer))],
     };
 
     private static void Redo(IEnumerable<WorkingStep> working)
