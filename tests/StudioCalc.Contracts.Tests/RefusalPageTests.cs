@@ -8,7 +8,7 @@ public sealed class RefusalPageTests
 {
     private static readonly string Page = File.ReadAllText(RepositoryRoot.At("docs", "refusals.md"));
 
-    public static TheoryData<RefusalReason> Reasons => [.. Enum.GetValues<RefusalReason>().Where(reason => reason != 0)];
+    public static TheoryData<RefusalReason> Reasons => [.. Enum.GetValues<RefusalReason>().Where(reason => reason != RefusalReason.Unspecified)];
 
     public static TheoryData<string> Codes =>
     [
