@@ -1,4 +1,11 @@
 using BenchmarkDotNet.Running;
 using StudioCalc.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(MathsBenchmarks).Assembly).Run(args);
+if (args is ["host"])
+{
+    await HostRate.RunAsync();
+}
+else
+{
+    BenchmarkSwitcher.FromAssembly(typeof(MathsBenchmarks).Assembly).Run(args);
+}
