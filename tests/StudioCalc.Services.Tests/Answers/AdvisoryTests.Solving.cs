@@ -11,8 +11,8 @@ public sealed partial class AdvisoryTests
             () => Solve(request => request.Light = new() { LuminanceCdPerM2 = 100 }),
             () => Solve(request => request.Light = new() { IlluminanceLx = 100 })),
         [AdvisoryCode.ListCut] = (
-            () => Equivalents(request => request.Camera.HighestIso = new() { Mark = "102400" }),
-            () => Equivalents(request => request.Camera.HighestIso = new() { Mark = "800" })),
+            () => Equivalents(request => request.Camera.Scale = StopScale.Tenth),
+            () => Equivalents(request => request.Camera.Scale = StopScale.Third)),
         [AdvisoryCode.SurfaceClips] = (
             () => Headroom(request => request.LightOverSettingStops = 1.03),
             () => Headroom(request => request.LightOverSettingStops = 1.02)),
@@ -37,6 +37,7 @@ public sealed partial class AdvisoryTests
         var request = Examples.Equivalents();
         request.Motion = null;
         request.WithFlash = false;
+        request.Camera.HighestIso = new() { Mark = "800" };
         change(request);
         return Calls.Exposure.ListEquivalentSettings(request);
     }
