@@ -19,6 +19,9 @@ public sealed partial class ConventionTests
         "f_number", "speed", "reflected_constant", "incident_constant", "calibration_constant", "key_to_fill",
         "key_plus_fill_to_fill", "distance_factor", "rest_distance_factor", "optical_density", "factor", "share", "fill_share",
         "flash_share", "error_gain", "value",
+        "exposure_factor", "magnification",
+        "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
+        "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping",
     ];
 
     // Stops counted from something: the unit comes first.

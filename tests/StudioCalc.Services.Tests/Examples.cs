@@ -18,6 +18,12 @@ internal static class Examples
 
     public static FollowBackLightRequest Follow() => Read<FollowBackLightRequest>("follow-back-light.json");
 
+    public static SolveExposureRequest Solve() => Read<SolveExposureRequest>("solve-exposure.json");
+
+    public static ListEquivalentSettingsRequest Equivalents() => Read<ListEquivalentSettingsRequest>("list-equivalent-settings.json");
+
+    public static EvaluateHeadroomRequest Headroom() => Read<EvaluateHeadroomRequest>("evaluate-headroom.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

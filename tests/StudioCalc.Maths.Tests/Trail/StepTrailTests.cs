@@ -32,7 +32,7 @@ public sealed class StepTrailTests
     {
         var trail = StepTrail.Start();
         SettingsExposure.Evaluate(new CameraSettings(8, 0.125, 200), 12.5, 250, ref trail);
-        Assert.Equal(["N", "t", "S", "K", "C", "A", "T", "B", "E", "L", "Ev"], trail.Steps.Select(step => step.Symbol));
+        Assert.Equal(["N", "t", "S", "K", "C", "A", "T", "B", "E", "Sv", "pi", "Bv", "r", "L", "Ev"], trail.Steps.Select(step => step.Symbol));
         var sum = trail.Steps.Single(step => step.Symbol == "B");
         Assert.Equal(("A + T", 9, "settings.exposure_value_stops"), (sum.Expression, sum.Value, sum.AnswerField));
     }

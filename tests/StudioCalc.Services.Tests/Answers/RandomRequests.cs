@@ -72,6 +72,7 @@ internal static class RandomRequests
         ("Camera", "fastest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = Math.Pow(2, -13) }),
         ("Camera", "lowest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1 }),
         ("Camera", "highest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1e7 }),
+        ("CloseUp", "f_numbers_are_effective") => Gen.Const<object>(true),
         ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
         ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
@@ -82,5 +83,7 @@ internal static class RandomRequests
 
     private static bool LeaveOut(FieldDescriptor field) => (field.ContainingType.Name, field.Name)
         is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
-        or ("ContinuousReading" or "FlashReading", "receptor");
+        or ("ContinuousReading" or "FlashReading", "receptor")
+        or ("EvaluateExposureRequest", "lens_factor")
+        or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }
