@@ -88,6 +88,13 @@ public sealed class MarkSeries
         return places.Distinct().Count() > 1;
     }
 
+    /// <summary>Every mark of a scale, in the order of the dial; a tenth scale has the marks that it falls back on.</summary>
+    public IEnumerable<Mark> All(StopScale scale)
+    {
+        var marks = MarksOf(scale);
+        return marks.Steps.Select(step => At(marks, step, scale));
+    }
+
     /// <summary>The nearest mark to <paramref name="value"/>, or null beyond the marks. A tie goes to less light.</summary>
     public Mark? Nearest(double value, StopScale scale)
     {
@@ -164,6 +171,8 @@ public sealed class MarkSeries
         private FrozenDictionary<string, int> _steps = FrozenDictionary<string, int>.Empty;
 
         public StopScale Kind => kind;
+
+        public IEnumerable<int> Steps => Enumerable.Range(firstStep, _texts.Length);
 
         public void Index(IReadOnlyDictionary<string, string> aliases)
         {
