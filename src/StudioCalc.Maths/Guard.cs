@@ -12,4 +12,9 @@ internal static class Guard
         double.IsFinite(value) && value > 0
             ? value
             : throw new ArgumentOutOfRangeException(name, "Must be a finite number above zero.");
+
+    public static double NotNegative(double value, [CallerArgumentExpression(nameof(value))] string name = "") =>
+        double.IsFinite(value) && value >= 0
+            ? value
+            : throw new ArgumentOutOfRangeException(name, "Must be a finite number, not below zero.");
 }
