@@ -61,11 +61,11 @@ public static class FlashExposure
         var S = trail.Given("S", input.Iso, "", "ISO");
         var p = trail.Given("p", input.Pops, "", "pops");
         var wanted = trail.Let("wantedN", Sqrt(Q * p * S / 100 * Pow(2, -(n + c))), "", "exposure (34)");
-        var exact = Clamp(wanted, input.WidestFNumber, input.SmallestFNumber);
+        var exact = Clamp(wanted, input.Limits.WidestFNumber, input.Limits.SmallestFNumber);
         var beyond = 2 * Log2(wanted / exact);
         var set = Abs(beyond) > Rounding
             ? exact
-            : Clamp(Nearest(Marks.Aperture, wanted, input.Scale), input.WidestFNumber, input.SmallestFNumber);
+            : Clamp(Nearest(Marks.Aperture, wanted, input.Scale), input.Limits.WidestFNumber, input.Limits.SmallestFNumber);
         return new(exact, set, S, S, input.Pops, input.First, Obstacle(beyond, FlashObstacle.WidestAperture, FlashObstacle.SmallestAperture), Abs(beyond));
     }
 
@@ -78,11 +78,11 @@ public static class FlashExposure
         var N = trail.Given("N", input.FNumber, "", "aperture");
         var p = trail.Given("p", input.Pops, "", "pops");
         var wanted = trail.Let("wantedS", 100 * N * N * Pow(2, n + c) / (Q * p), "", "exposure (35)");
-        var exact = Clamp(wanted, input.LowestIso, input.HighestIso);
+        var exact = Clamp(wanted, input.Limits.LowestIso, input.Limits.HighestIso);
         var beyond = Log2(wanted / exact);
         var set = Abs(beyond) > Rounding
             ? exact
-            : Clamp(Nearest(Marks.Iso, wanted, input.Scale), input.LowestIso, input.HighestIso);
+            : Clamp(Nearest(Marks.Iso, wanted, input.Scale), input.Limits.LowestIso, input.Limits.HighestIso);
         return new(N, N, exact, set, input.Pops, input.First, Obstacle(beyond, FlashObstacle.LowestIso, FlashObstacle.HighestIso), Abs(beyond));
     }
 

@@ -58,17 +58,8 @@ public sealed record FlashInput
     /// <summary>The powers that the first units have, from full downwards, in stops below full. [stops]</summary>
     public required IReadOnlyList<double> PowersBelowFullStops { get; init; }
 
-    /// <summary>The widest aperture of the lens.</summary>
-    public required double WidestFNumber { get; init; }
-
-    /// <summary>The smallest aperture of the lens.</summary>
-    public required double SmallestFNumber { get; init; }
-
-    /// <summary>The lowest ISO; 0 when there is no limit.</summary>
-    public double LowestIso { get; init; }
-
-    /// <summary>The highest ISO; infinite when there is no limit.</summary>
-    public double HighestIso { get; init; } = double.PositiveInfinity;
+    /// <summary>How far camera and lens can be set.</summary>
+    public CameraLimits Limits { get; init; } = new();
 
     /// <summary>Incident-light constant C for the luminous exposure, in lx s.</summary>
     public double IncidentConstant { get; init; } = Receptor.Flat.Default();

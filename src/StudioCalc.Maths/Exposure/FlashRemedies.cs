@@ -103,7 +103,7 @@ public static class FlashRemedies
             }
 
             var covering = Marks.Aperture.Covering(input.FNumber, stops, ApertureFactor, input.Scale);
-            var N = Clamp(covering, input.WidestFNumber, input.SmallestFNumber);
+            var N = Clamp(covering, input.Limits.WidestFNumber, input.Limits.SmallestFNumber);
             return Price(
                 stops > 0 ? FlashRemedyKind.OpenAperture : FlashRemedyKind.CloseAperture,
                 2 * Log2(input.FNumber / N),
@@ -117,7 +117,7 @@ public static class FlashRemedies
                 return null;
             }
 
-            var S = Clamp(Marks.Iso.Covering(input.Iso, stops, 2, input.Scale), input.LowestIso, input.HighestIso);
+            var S = Clamp(Marks.Iso.Covering(input.Iso, stops, 2, input.Scale), input.Limits.LowestIso, input.Limits.HighestIso);
             return Price(
                 stops > 0 ? FlashRemedyKind.RaiseIso : FlashRemedyKind.LowerIso,
                 Log2(S / input.Iso),

@@ -25,8 +25,6 @@ public sealed record FlickerMark(double TimeS, double Banding, int Flickers, dou
 /// </remarks>
 public static class Flicker
 {
-    private const double Rounding = 1e-9;
-
     /// <summary>Time of one flicker. (52) [s]</summary>
     public static double PeriodS<TTrail>(double mainsFrequencyHz, ref TTrail trail)
         where TTrail : struct, ITrail
@@ -55,18 +53,15 @@ public static class Flicker
     /// <param name="scale">The scale of the marks.</param>
     /// <param name="fastestS">The fastest shutter speed. [s]</param>
     /// <param name="slowestS">The slowest shutter speed. [s]</param>
-    public static IReadOnlyList<FlickerMark> Marks(
+    public static IReadOnlyList<FlickerMark> WithoutBands(
         double mainsFrequencyHz, double tolerated, StopScale scale, double fastestS, double slowestS)
     {
         var none = default(NoTrail);
         return
         [
-            .. Maths.Marks.ShutterSpeed.All(scale)
-                .Select(mark => mark.Value)
-                .Where(time => time >= fastestS * (1 - Rounding) && time <= slowestS * (1 + Rounding))
+            .. ShutterMarks.Within(scale, fastestS, slowestS)
                 .Select(time => Judge(mainsFrequencyHz, time, ref none))
-                .Where(mark => mark.Banding <= tolerated)
-                .OrderBy(mark => mark.TimeS),
+                .Where(mark => mark.Banding <= tolerated),
         ];
     }
 

@@ -3,7 +3,7 @@ using StudioCalc.V1;
 namespace StudioCalc.Services;
 
 /// <summary>The advisories of the contract. Each has one wording, here.</summary>
-internal static class Advise
+internal static partial class Advise
 {
     public static Advisory AmbiguousMark(FieldPath field, double value) => Make(
         AdvisoryCode.AmbiguousMark,

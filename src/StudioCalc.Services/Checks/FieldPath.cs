@@ -21,6 +21,9 @@ internal sealed class FieldPath
 
     public static FieldPath Root(MessageDescriptor message) => new(message, "");
 
+    /// <summary>An item of a list of messages. Not kept: a caller on the way of every request keeps it itself.</summary>
+    public FieldPath At(int index) => new(_message, ItemAt(index));
+
     public string ItemAt(int index) => $"{_text}[{index}]";
 
     public override string ToString() => _text;

@@ -5,7 +5,7 @@ using StudioCalc.V1;
 namespace StudioCalc.Services;
 
 /// <summary>Answers the calls of <c>ExposureService</c>.</summary>
-public sealed class ExposureAdapter : ExposureService.ExposureServiceBase
+public sealed partial class ExposureAdapter : ExposureService.ExposureServiceBase
 {
     private static readonly FieldPath Root = FieldPath.Root(EvaluateExposureRequest.Descriptor);
 
