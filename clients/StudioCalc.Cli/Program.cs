@@ -1,3 +1,3 @@
 using StudioCalc.Cli;
 
-return await new CommandLine(Console.In, Console.Out, Console.Error).RunAsync(args);
+return await new CommandLine(Console.In, Console.Out, Console.Error).RunAsync(args).ConfigureAwait(false);

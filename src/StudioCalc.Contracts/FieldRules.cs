@@ -80,11 +80,11 @@ public sealed record FieldRules
     {
         foreach (var rule in annotation.Descriptor.Fields.InFieldNumberOrder().Where(rule => IsSet(annotation, rule)))
         {
-            Read(rule.Name, rule.Accessor.GetValue(annotation), name);
+            Read(annotation, rule.Name, rule.Accessor.GetValue(annotation), name);
         }
     }
 
-    private void Read(string rule, object value, string name)
+    private void Read(IMessage annotation, string rule, object value, string name)
     {
         switch (rule)
         {
@@ -103,7 +103,7 @@ public sealed record FieldRules
             case "defined_only":
                 DefinedOnly = (bool)value;
                 break;
-            case "not_in" when value is IEnumerable<int> numbers && numbers.SequenceEqual([0]):
+            case "not_in" when annotation is EnumRules { NotIn: [0] }:
                 NotZero = true;
                 break;
             case "min_len" or "min_items":

@@ -24,6 +24,11 @@ internal sealed class JsonBody(Violations violations)
         {
             violations.Add("", RefusalReason.MalformedJson, Where(error));
         }
+        catch (InvalidOperationException)
+        {
+            // A text or a name with bytes that are not UTF-8, or with half a surrogate pair, shows only when it is read.
+            violations.Add("", RefusalReason.MalformedJson, "A text holds bytes or escapes that are no character.");
+        }
     }
 
     private static string Where(JsonException error) => error.LineNumber is { } line

@@ -86,12 +86,12 @@ internal static partial class JsonFields
         }
     }
 
-    [GeneratedRegex(@"^[A-Za-z0-9_\[\]]{1,64}$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^[A-Za-z0-9_\[\]]{1,64}\z", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Word();
 
-    [GeneratedRegex(@"^-?\d+,\d+", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^-?[0-9]+,[0-9]+", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CommaNumber();
 
-    [GeneratedRegex(@"^-?\d{1,12}(\.\d{1,9})?s$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,9})?s\z", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex SecondsText();
 }

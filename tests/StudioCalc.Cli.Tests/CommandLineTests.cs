@@ -1,5 +1,3 @@
-using StudioCalc.Cli;
-
 namespace StudioCalc.Cli.Tests;
 
 public sealed class CommandLineTests
@@ -18,6 +16,16 @@ public sealed class CommandLineTests
         Assert.Contains("+1.32 stops", run.Output, StringComparison.Ordinal);
         Assert.Contains("4:1 key to fill; 5:1 key and fill to fill", run.Output, StringComparison.Ordinal);
         Assert.Empty(run.Errors);
+    }
+
+    [Fact]
+    public async Task Readme_ShowsWhatItsFirstCommandPrints()
+    {
+        var readme = await File.ReadAllTextAsync(Path.Combine(RepositoryRoot.Path, "README.md"));
+
+        var run = await Run(["lighting-ratio", "balance-fill", "--request", Example]);
+
+        Assert.Contains(run.Output.ReplaceLineEndings("\n"), readme.ReplaceLineEndings("\n"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Globalization;
 using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using Spectre.Console;
@@ -10,6 +11,7 @@ namespace StudioCalc.Cli;
 internal sealed class AnswerTable
 {
     private const int Step = 2;
+    private const int Width = 110;
 
     private readonly Grid _grid = new Grid().AddColumn(new GridColumn().NoWrap().PadRight(2)).AddColumn();
 
@@ -17,9 +19,19 @@ internal sealed class AnswerTable
     {
         var table = new AnswerTable();
         table.Message(answer, 0);
-        var console = AnsiConsole.Create(new() { Ansi = AnsiSupport.No, ColorSystem = ColorSystemSupport.NoColors, Out = new AnsiConsoleOutput(output) });
-        console.Profile.Width = 110;
+        using var text = new StringWriter();
+        var console = AnsiConsole.Create(new()
+        {
+            Ansi = AnsiSupport.No,
+            ColorSystem = ColorSystemSupport.NoColors,
+            Out = new AnsiConsoleOutput(text),
+        });
+        console.Profile.Width = Width;
         console.Write(table._grid);
+        foreach (var line in text.ToString().Split('\n').SkipLast(1))
+        {
+            output.WriteLine(line.TrimEnd());
+        }
     }
 
     private void Message(IMessage message, int indent)
@@ -77,10 +89,16 @@ internal sealed class AnswerTable
         foreach (IMessage item in list)
         {
             _grid.AddEmptyRow();
-            Row(indent, $"{Words.Sentence(Words.Label(field))} {++number}", "");
+            Row(indent, $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}{Kind(item)}", "");
             Message(item, indent + Step);
         }
     }
+
+    // What an item is, where its first field is an enum.
+    private static string Kind(IMessage item) =>
+        item.Descriptor.FindFieldByNumber(1) is { FieldType: FieldType.Enum, IsRepeated: false } kind
+            ? $": {Scalar(kind, kind.Accessor.GetValue(item))}"
+            : "";
 
     private void Advisories(IEnumerable<Advisory> advisories, int indent)
     {
@@ -97,6 +115,6 @@ internal sealed class AnswerTable
     {
         double number => Units.Show(field, number),
         Enum or int when field.FieldType == FieldType.Enum => Words.Value(field.EnumType, (int)value),
-        _ => Convert.ToString(value, System.Globalization.CultureInfo.InvariantCulture) ?? "",
+        _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };
 }

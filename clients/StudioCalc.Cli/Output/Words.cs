@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Google.Protobuf.Reflection;
 
@@ -17,7 +18,7 @@ internal static partial class Words
     public static string Label(FieldDescriptor field)
     {
         var name = Units.Suffix(field) is { } suffix ? field.Name[..^(suffix.Length + 1)] : field.Name;
-        return name.Replace('_', ' ').Replace("iso100", "at ISO 100", StringComparison.Ordinal);
+        return Iso().Replace(name.Replace('_', ' ').Replace("iso100", "at iso 100", StringComparison.Ordinal), "ISO");
     }
 
     /// <summary><c>BALANCE_VARIABLE_FLASH_POWER</c> as <c>flash power</c>.</summary>
@@ -25,15 +26,24 @@ internal static partial class Words
     {
         if (type.FindValueByNumber(number) is not { } value)
         {
-            return number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            return number.ToString(CultureInfo.InvariantCulture);
         }
 
         var prefix = Kebab(type.Name).Replace('-', '_').ToUpperInvariant() + "_";
         return value.Name.Replace(prefix, "", StringComparison.Ordinal).Replace('_', ' ').ToLowerInvariant();
     }
 
+    /// <summary>One of many: <c>ways</c> as <c>way</c>, <c>remedies</c> as <c>remedy</c>.</summary>
+    public static string Singular(string label) =>
+        label.EndsWith("ies", StringComparison.Ordinal) ? label[..^3] + "y"
+        : label.EndsWith('s') ? label[..^1]
+        : label;
+
     /// <summary>With a capital first letter.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    [GeneratedRegex(@"\biso\b", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Iso();
 
     [GeneratedRegex("(?<!^)[A-Z]", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex HumpStart();

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Globalization;
 using Google.Protobuf;
 using StudioCalc.V1;
 
@@ -22,7 +23,7 @@ internal static class WorkingText
                     var number = 0;
                     foreach (var item in list.OfType<IMessage>())
                     {
-                        Write(item, $"{Words.Sentence(Words.Label(field))} {++number}", output);
+                        Write(item, $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}", output);
                     }
 
                     break;
@@ -50,7 +51,7 @@ internal static class WorkingText
             }
 
             var sum = step.Expression.Length == 0 ? "" : $" = {step.Expression}";
-            var line = $"    {step.Symbol}{sum} = {Units.Number(step.Value)} {step.Unit}".TrimEnd();
+            var line = $"    {step.Symbol}{sum} = {step.Value.ToString("G7", CultureInfo.InvariantCulture)} {step.Unit}".TrimEnd();
             output.WriteLine($"{line,-62}  {step.Source}{(step.AnswerField.Length == 0 ? "" : $"  -> {step.AnswerField}")}");
         }
 

@@ -134,7 +134,9 @@ public sealed class MarkSeries
     {
         ArgumentNullException.ThrowIfNull(mark);
         var up = Log2(Guard.Positive(value) / mark.Value) / _exponent;
-        return _upAdmitsLess ? -up : up;
+
+        // A minus sign would make -0 of 0, which binary messages drop and JSON shows.
+        return _upAdmitsLess ? 0 - up : up;
     }
 
     /// <summary>The exact value at a position. (1)</summary>

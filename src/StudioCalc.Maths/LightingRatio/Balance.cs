@@ -55,13 +55,14 @@ public static class Balance
     {
         var (E, F, k) = (input.Back.ExposureValueIso100Stops, input.Fill.FlashValueIso100Stops, input.BackOverFillStops);
         var beyondSync = Log2(input.SyncSpeedS / input.ShutterSpeedS);
-        var blocked = beyondSync > Rounding;
-        var t = trail.Given(
-            "t",
-            blocked ? input.SyncSpeedS : input.ShutterSpeedS,
-            "s",
-            blocked ? "sync speed, as the held shutter speed is faster" : "shutter speed held",
-            "shutter_speed.time_s");
+        var beyondSlowest = Log2(input.ShutterSpeedS / input.SlowestShutterSpeedS);
+        var (held, blocked, beyond, reason) = beyondSync > Rounding
+            ? (input.SyncSpeedS, BalanceObstacle.SyncSpeed, beyondSync, "sync speed, as the held shutter speed is faster")
+            : beyondSlowest > Rounding
+                ? (input.SlowestShutterSpeedS, BalanceObstacle.SlowestShutterSpeed, beyondSlowest,
+                    "slowest shutter speed, as the held one is slower")
+                : (input.ShutterSpeedS, BalanceObstacle.None, 0, "shutter speed held");
+        var t = trail.Given("t", held, "s", reason, "shutter_speed.time_s");
         var perStop = trail.Given("perStop", input.PowerScale.StepsPerStop(), "", "power_scale, steps to a stop");
         var wanted = trail.Let("wanted", E + Log2(t) - F - k, "stops", "lighting ratio (4)");
         var steps = trail.Let("steps", Round(wanted * perStop), "", "nearest power step");
@@ -69,7 +70,7 @@ public static class Balance
         var most = Floor(input.PowerBelowFullStops * perStop + Rounding);
         var least = -Floor((input.LowestPowerBelowFullStops - input.PowerBelowFullStops) * perStop + Rounding);
         var turned = Clamp(steps, least, most);
-        var (obstacle, shortfall) = blocked ? (BalanceObstacle.SyncSpeed, beyondSync)
+        var (obstacle, shortfall) = blocked != BalanceObstacle.None ? (blocked, beyond)
             : steps > most ? (BalanceObstacle.FullPower, wanted - most / perStop)
             : steps < least ? (BalanceObstacle.LowestPower, least / perStop - wanted)
             : (BalanceObstacle.None, 0);
@@ -91,12 +92,15 @@ public static class Balance
         var wanted = trail.Let("wanted", Pow(2, k - E + F), "s", "lighting ratio (5)");
         var nearest = NearestOrExact(Marks.ShutterSpeed, wanted, input.Scale);
 
-        var (t, obstacle, shortfall) = Log2(input.SyncSpeedS / nearest) > Rounding
-            ? (input.SyncSpeedS, BalanceObstacle.SyncSpeed, Log2(input.SyncSpeedS / wanted))
-            : Log2(nearest / input.SlowestShutterSpeedS) > Rounding
-                ? (input.SlowestShutterSpeedS, BalanceObstacle.SlowestShutterSpeed, Log2(wanted / input.SlowestShutterSpeedS))
-                : (nearest, BalanceObstacle.None, 0);
-        trail.Given("t", t, "s", obstacle == BalanceObstacle.None ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
+        // A mark beyond a limit that lies between marks gives way to the limit, which can be set as well.
+        var t = Clamp(nearest, input.SyncSpeedS, input.SlowestShutterSpeedS);
+        var beyondSync = Log2(input.SyncSpeedS / wanted);
+        var beyondSlowest = Log2(wanted / input.SlowestShutterSpeedS);
+        var (obstacle, shortfall) = Abs(Log2(t / nearest)) <= Rounding ? (BalanceObstacle.None, 0)
+            : beyondSync > Rounding ? (BalanceObstacle.SyncSpeed, beyondSync)
+            : beyondSlowest > Rounding ? (BalanceObstacle.SlowestShutterSpeed, beyondSlowest)
+            : (BalanceObstacle.None, 0);
+        trail.Given("t", t, "s", t == nearest ? "nearest mark" : "as far as the limit allows", "shutter_speed.time_s");
         var gained = trail.Let("gained", Log2(t / held), "stops", "change of the back light", "change_stops");
         var d = trail.Given("d", 0, "stops", "power held");
         return new(t, d, 0, gained, obstacle, shortfall);
@@ -120,8 +124,9 @@ public static class Balance
         var exact = Clamp(wanted, input.WidestFNumber, input.SmallestFNumber);
         var beyond = Abs(2 * Log2(wanted / exact));
         var blocked = beyond > Rounding;
-        var N = blocked ? exact : NearestOrExact(Marks.Aperture, wanted, input.Scale);
-        N = trail.Given("N", N, "", blocked ? "as far as the lens goes" : "nearest mark");
+        var nearest = NearestOrExact(Marks.Aperture, wanted, input.Scale);
+        var set = blocked ? exact : Clamp(nearest, input.WidestFNumber, input.SmallestFNumber);
+        var N = trail.Given("N", set, "", set == nearest ? "nearest mark" : "as far as the lens goes");
 
         trail.Section("as set");
         var b = trail.Let(

@@ -23,6 +23,7 @@ public static class BalanceRemedies
         {
             (BalanceObstacle.SyncSpeed, BalanceVariable.FlashPower) => [Shutter(g)],
             (BalanceObstacle.SyncSpeed, _) => [Power(g), Flash(BalanceRemedyKind.MoveFlashCloser, g), Back(-g)],
+            (BalanceObstacle.SlowestShutterSpeed, BalanceVariable.FlashPower) => [Shutter(-g)],
             (BalanceObstacle.SlowestShutterSpeed, _) =>
             [
                 Power(-g),

@@ -15,7 +15,7 @@ internal static class BalanceWriter
         var way = new BalanceWay { Variable = ToContract(variable) };
         if (outcome.Obstacle == Maths.BalanceObstacle.None)
         {
-            way.Solution = Solution(input, outcome);
+            way.Solution = Solution(input, input, outcome);
             Note(way, input, outcome);
             return way;
         }
@@ -24,10 +24,10 @@ internal static class BalanceWriter
         {
             Obstacle = ToContract(outcome.Obstacle),
             ShortfallStops = outcome.ShortfallStops,
-            Nearest = Solution(input, outcome),
+            Nearest = Solution(input, input, outcome),
         };
         way.NotReached.Remedies.Add(
-            BalanceRemedies.For(input, variable, outcome).Select(remedy => Remedy(remedy, distanceMm)));
+            BalanceRemedies.For(input, variable, outcome).Select(remedy => Remedy(input, remedy, distanceMm)));
         Note(way, way.NotReached);
         return way;
     }
@@ -71,13 +71,15 @@ internal static class BalanceWriter
         }
     }
 
-    private static BalanceSolution Solution(BalanceInput input, BalanceOutcome outcome) => new()
+    // Steps count from the power that the request states, also where a remedy has changed it.
+    private static BalanceSolution Solution(BalanceInput asked, BalanceInput input, BalanceOutcome outcome) => new()
     {
         Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
         ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
         Iso = CameraWriter.Iso(input.Iso, input.Scale),
         Power = CameraWriter.Power(outcome.PowerBelowFullStops),
-        PowerSteps = outcome.PowerSteps,
+        PowerSteps = (int)Math.Round(
+            (asked.PowerBelowFullStops - outcome.PowerBelowFullStops) * asked.PowerScale.StepsPerStop()),
         FillMeters = CameraWriter.Aperture(outcome.Fill.FNumberAt(input.Iso), input.Scale),
         ChangeStops = outcome.ChangeStops,
         BackOverSettingStops = outcome.BackOverSettingStops,
@@ -88,7 +90,7 @@ internal static class BalanceWriter
         Ratio = new() { KeyToFill = outcome.Ratio.KeyToFill, KeyPlusFillToFill = outcome.Ratio.KeyPlusFillToFill },
     };
 
-    private static V1.BalanceRemedy Remedy(Maths.BalanceRemedy remedy, double? distanceMm)
+    private static V1.BalanceRemedy Remedy(BalanceInput asked, Maths.BalanceRemedy remedy, double? distanceMm)
     {
         var answer = new V1.BalanceRemedy { Kind = ToContract(remedy.Kind), ChangeStops = remedy.ChangeStops };
         if (remedy.DistanceFactor is { } factor)
@@ -102,7 +104,7 @@ internal static class BalanceWriter
 
         if (remedy.Outcome.Obstacle == Maths.BalanceObstacle.None)
         {
-            answer.Solution = Solution(remedy.Input, remedy.Outcome);
+            answer.Solution = Solution(asked, remedy.Input, remedy.Outcome);
         }
         else
         {

@@ -1,0 +1,100 @@
+using Google.Protobuf;
+using Google.Protobuf.Reflection;
+using Grpc.Core;
+
+namespace StudioCalc.Client;
+
+/// <summary>All calls, a member a subject. Safe to use from many threads at once: create one and share it.</summary>
+public class StudioCalcClient : IDisposable, IAsyncDisposable
+{
+    private readonly CallPath _calls;
+    private readonly IDisposable? _channel;
+
+    /// <summary>Makes a client over a way of calling that the caller has made and keeps.</summary>
+    /// <param name="invoker">Carries the calls.</param>
+    /// <param name="timeout">The time allowed for each call; <see cref="Timeout.InfiniteTimeSpan"/> for no limit.</param>
+    public StudioCalcClient(CallInvoker invoker, TimeSpan timeout)
+        : this(new CallPath(invoker, timeout), null)
+    {
+        ArgumentNullException.ThrowIfNull(invoker);
+        if (!StudioCalcClientOptions.IsTimeout(timeout))
+        {
+            throw new ArgumentOutOfRangeException(nameof(timeout), timeout, StudioCalcClientOptions.TimeoutRule);
+        }
+    }
+
+    /// <summary>For test doubles; a call that the double does not override fails with UNIMPLEMENTED.</summary>
+    protected StudioCalcClient()
+        : this(CallPath.Unanswered, null)
+    {
+    }
+
+    internal StudioCalcClient(CallPath calls, IDisposable? channel)
+    {
+        (_calls, _channel) = (calls, channel);
+        Capabilities = new(calls);
+        Exposure = new(calls);
+        LightingRatio = new(calls);
+    }
+
+    /// <summary>What the host can do and how far.</summary>
+    public virtual CapabilitiesClient Capabilities { get; }
+
+    /// <summary>Exposure of camera settings and of light.</summary>
+    public virtual ExposureClient Exposure { get; }
+
+    /// <summary>Ratios between lights.</summary>
+    public virtual LightingRatioClient LightingRatio { get; }
+
+    /// <summary>Makes a client of the host at <paramref name="address"/>. It connects with the first call.</summary>
+    /// <exception cref="ArgumentException">The address is neither http nor https.</exception>
+    public static StudioCalcClient Connect(Uri address) => Connect(new StudioCalcClientOptions { Address = address });
+
+    /// <summary>Makes a client of a remote host. It connects with the first call.</summary>
+    /// <exception cref="ArgumentException">An option is missing, out of its range, or would send the key in clear text.</exception>
+    public static StudioCalcClient Connect(StudioCalcClientOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        var faults = options.Faults().ToList();
+        return faults.Count == 0
+            ? RemoteHost.Connect(options, loggers: null)
+            : throw new ArgumentException(string.Join(' ', faults), nameof(options));
+    }
+
+    /// <summary>Makes any call of the contract by its descriptor, for tools that are told by the contract.</summary>
+    /// <param name="method">The call; the services' descriptors hold it.</param>
+    /// <param name="request">A message of the call's request type.</param>
+    /// <param name="cancellationToken">Cancels the call.</param>
+    /// <exception cref="InvalidRequestException">Fields of the request are refused; the exception names each.</exception>
+    /// <exception cref="StudioCalcException">The call brought no answer.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public virtual Task<IMessage> CallAsync(MethodDescriptor method, IMessage request, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        return UntypedCall.Of(method).RunAsync(_calls, request, cancellationToken);
+    }
+
+    /// <summary>Closes the connection, if this client made it.</summary>
+    public void Dispose()
+    {
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Closes the connection, if this client made it.</summary>
+    public ValueTask DisposeAsync()
+    {
+        Dispose(disposing: true);
+        GC.SuppressFinalize(this);
+        return ValueTask.CompletedTask;
+    }
+
+    /// <summary>Closes the connection, if this client made it.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+        if (disposing)
+        {
+            _channel?.Dispose();
+        }
+    }
+}

@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using StudioCalc.Benchmarks;
+
+BenchmarkSwitcher.FromAssembly(typeof(MathsBenchmarks).Assembly).Run(args);

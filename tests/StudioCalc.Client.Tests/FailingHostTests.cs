@@ -1,0 +1,184 @@
+using System.Net;
+using System.Net.Sockets;
+using Grpc.Core;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using StudioCalc.Contracts;
+using StudioCalc.V1;
+
+namespace StudioCalc.Client.Tests;
+
+public class FailingHostTests
+{
+    [Fact]
+    public async Task Call_ToAHostUnavailableTwice_IsAnsweredAtTheThirdAttempt()
+    {
+        var script = new ScriptedExposure((call, _) => call <= 2 ? throw Rpc(StatusCode.Unavailable) : Task.CompletedTask);
+        await using var host = await TestHost.StartAsync(script);
+        await using var client = host.Connect();
+        Assert.Equal("scripted", (await client.Exposure.EvaluateExposureAsync(Samples.Exposure())).ModelRevision);
+        Assert.Equal(3, script.Calls);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(5)]
+    public async Task Call_ToAHostThatStaysUnavailable_IsTriedAsOftenAsAllowed(int maxAttempts)
+    {
+        var script = new ScriptedExposure((_, _) => throw Rpc(StatusCode.Unavailable));
+        await using var host = await TestHost.StartAsync(script);
+        await using var client = host.Connect(options => options.MaxAttempts = maxAttempts);
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal(StatusCode.Unavailable, error.Code);
+        Assert.Null(error.Reason);
+        Assert.Equal(maxAttempts, script.Calls);
+    }
+
+    [Theory]
+    [InlineData(StatusCode.InvalidArgument)]
+    [InlineData(StatusCode.Internal)]
+    [InlineData(StatusCode.ResourceExhausted)]
+    public async Task Call_ThatFailsForGood_IsTriedOnce(StatusCode code)
+    {
+        var script = new ScriptedExposure((_, _) => throw Rpc(code));
+        await using var host = await TestHost.StartAsync(script);
+        await using var client = host.Connect();
+        var error = await Assert.ThrowsAnyAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal(code, error.Code);
+        Assert.Equal(1, script.Calls);
+    }
+
+    [Fact]
+    public async Task Call_ToASlowHost_EndsWithTheTimeout()
+    {
+        var script = new ScriptedExposure((_, context) => Task.Delay(Timeout.Infinite, context.CancellationToken));
+        await using var host = await TestHost.StartAsync(script);
+        await using var client = host.Connect(options => options.Timeout = TimeSpan.FromSeconds(0.25));
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal(StatusCode.DeadlineExceeded, error.Code);
+        Assert.Contains("timeout of 0.25 s", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_WithoutTimeout_CarriesNoDeadline()
+    {
+        DateTime? deadline = null;
+        await using var host = await TestHost.StartAsync(new ScriptedExposure((_, context) =>
+        {
+            deadline = context.Deadline;
+            return Task.CompletedTask;
+        }));
+        await using var client = host.Connect(options => options.Timeout = Timeout.InfiniteTimeSpan);
+        await client.Exposure.EvaluateExposureAsync(Samples.Exposure());
+        Assert.Equal(DateTime.MaxValue, deadline);
+    }
+
+    [Fact]
+    public async Task Call_CancelledByItsCaller_IsCancelledOnBothSides()
+    {
+        var started = new TaskCompletionSource();
+        var stopped = new TaskCompletionSource();
+        var script = new ScriptedExposure(async (_, context) =>
+        {
+            context.CancellationToken.Register(stopped.SetResult);
+            started.SetResult();
+            await stopped.Task;
+        });
+        await using var host = await TestHost.StartAsync(script);
+        await using var client = host.Connect();
+        using var cancellation = new CancellationTokenSource();
+        var call = client.Exposure.EvaluateExposureAsync(Samples.Exposure(), cancellation.Token);
+        await started.Task;
+        await cancellation.CancelAsync();
+        var error = await Assert.ThrowsAnyAsync<OperationCanceledException>(() => call);
+        Assert.Equal(cancellation.Token, error.CancellationToken);
+        await stopped.Task;
+    }
+
+    [Fact]
+    public async Task Call_OverTheRate_TellsHowLongToWait()
+    {
+        await using var host = await TestHost.StartAsync(
+            new ScriptedExposure((_, _) => throw Refusal.RateExceeded(TimeSpan.FromSeconds(1.5)).ToRpcException()));
+        await using var client = host.Connect();
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal(RefusalReason.RateExceeded, error.Reason);
+        Assert.Equal(TimeSpan.FromSeconds(1.5), error.RetryAfter);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Call_RefusedUnderARequestId_TellsTheId(bool headersFirst)
+    {
+        await using var host = await TestHost.StartAsync(new ScriptedExposure(async (_, context) =>
+        {
+            if (headersFirst)
+            {
+                await context.WriteResponseHeadersAsync([new("x-request-id", "r-17")]);
+            }
+            else
+            {
+                context.GetHttpContext().Response.Headers["x-request-id"] = "r-17";
+            }
+
+            throw Rpc(StatusCode.InvalidArgument);
+        }));
+        await using var client = host.Connect();
+        var error = await Assert.ThrowsAsync<InvalidRequestException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal("r-17", error.RequestId);
+        Assert.Empty(error.Violations);
+    }
+
+    [Theory]
+    [InlineData(HttpProtocols.Http1)]
+    [InlineData(HttpProtocols.Http1AndHttp2)]
+    public async Task Call_ToAPortOfHttp11_HintsAtTheOtherPort(HttpProtocols protocols)
+    {
+        await using var host = await TestHost.StartAsync(protocols);
+        await using var client = host.Connect();
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Contains("not to speak HTTP/2", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_ToAServerThatKnowsHttp11Only_TellsThatHttp2IsMissing()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        var serving = ServeAsync(listener);
+        await using var client = StudioCalcClient.Connect(new Uri($"http://{listener.LocalEndpoint}"));
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        listener.Stop();
+        await Assert.ThrowsAnyAsync<Exception>(() => serving);
+        Assert.Contains("HTTP/2", error.Message, StringComparison.Ordinal);
+
+        static async Task ServeAsync(TcpListener listener)
+        {
+            while (true)
+            {
+                using var connection = await listener.AcceptTcpClientAsync();
+                var stream = connection.GetStream();
+                await stream.WriteAsync("HTTP/1.1 400 Bad Request\r\nContent-Length: 0\r\n\r\n"u8.ToArray());
+                await stream.CopyToAsync(Stream.Null);
+            }
+        }
+    }
+
+    [Fact]
+    public async Task Call_ToAClosedPort_TellsTheCause()
+    {
+        Uri address;
+        await using (var host = await TestHost.StartAsync())
+        {
+            address = host.Address;
+        }
+
+        await using var client = StudioCalcClient.Connect(new StudioCalcClientOptions { Address = address, MaxAttempts = 1 });
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Equal(StatusCode.Unavailable, error.Code);
+        Assert.Contains("refused", error.Message, StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static RpcException Rpc(StatusCode code) => new(new(code, "As the test told."));
+}

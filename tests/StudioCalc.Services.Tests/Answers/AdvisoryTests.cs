@@ -1,0 +1,82 @@
+using Google.Protobuf;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services.Tests;
+
+/// <summary>Each advisory has one request that raises it and one close by that does not.</summary>
+public sealed class AdvisoryTests
+{
+    private static readonly Dictionary<AdvisoryCode, (Func<IMessage> Raises, Func<IMessage> Quiet)> Pairs = new()
+    {
+        [AdvisoryCode.AmbiguousMark] = (
+            () => Exposure(request => request.Settings.Aperture.Mark = "f/13", StopScale.Unspecified),
+            () => Exposure(request => request.Settings.Aperture.Mark = "f/13", StopScale.Third)),
+        [AdvisoryCode.UnusualCalibration] = (
+            () => Exposure(request => request.Light.Continuous = new() { LuminanceCdPerM2 = 100, CalibrationConstant = 14 }),
+            () => Exposure(request => request.Light.Continuous = new() { LuminanceCdPerM2 = 100, CalibrationConstant = 13.4 })),
+        [AdvisoryCode.ReceptorsDiffer] = (
+            () => Balance(request => request.Fill.Reading.Flash.Receptor = Receptor.Dome),
+            () => Balance(request =>
+                request.Fill.Reading.Flash.Receptor = request.BackLight.Continuous.Receptor = Receptor.Dome)),
+        [AdvisoryCode.RoundedRatio] = (
+            () => Balance(request => request.BackOverFillStops = 2.15),
+            () => Balance(request => request.BackOverFillStops = 2.09)),
+        [AdvisoryCode.SyncMargin] = (
+            () => Balance(request => request.ShutterSpeed = new() { Mark = "1/200" }),
+            () => Balance(request => request.ShutterSpeed = new() { Mark = "1/160" })),
+        [AdvisoryCode.LensFilterKeepsRatio] = (
+            () => Balance(request => request.BackOverFillStops = -2.1),
+            () => Balance(request => request.BackOverFillStops = 1.5)),
+        [AdvisoryCode.InverseSquareAssumed] = (
+            () => Balance(request => request.BackOverFillStops = -2.1),
+            () => Balance(request => request.Camera.SyncSpeed = new() { Mark = "1/100" })),
+        [AdvisoryCode.MovingLights] = (
+            () => Balance(request => request.BackOverFillStops = -2.1),
+            () => Balance(request => request.Camera.SyncSpeed = new() { Mark = "1/100" })),
+    };
+
+    public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];
+
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void EveryCode_HasAPair_ThatRaisesItAndDoesNot(AdvisoryCode code)
+    {
+        Assert.True(Pairs.TryGetValue(code, out var pair), $"{code} has no pair of requests.");
+        var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
+        Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);
+        Assert.NotEmpty(raised.Text);
+        Assert.DoesNotContain(Advisories(pair.Quiet()), advisory => advisory.Code == code);
+    }
+
+    [Fact]
+    public void AmbiguousMark_NamesItsFieldAndValue()
+    {
+        var advisory = Advisories(Pairs[AdvisoryCode.AmbiguousMark].Raises()).Single(raised => raised.Code == AdvisoryCode.AmbiguousMark);
+        Assert.Equal("settings.aperture.mark", advisory.Field);
+        Assert.Equal(12.699208, advisory.Values["value"], 5e-7);
+    }
+
+    private static IEnumerable<Advisory> Advisories(IMessage answer) => answer is BalanceFillResponse balance
+        ? balance.Advisories.Concat(balance.Ways.SelectMany(way => way.Advisories))
+        : ((EvaluateExposureResponse)answer).Advisories;
+
+    private static EvaluateExposureResponse Exposure(Action<EvaluateExposureRequest> change, StopScale scale = StopScale.Third)
+    {
+        var request = Examples.Exposure();
+        change(request);
+        request.ClearScale();
+        if (scale != StopScale.Unspecified)
+        {
+            request.Scale = scale;
+        }
+
+        return Calls.Exposure.EvaluateExposure(request);
+    }
+
+    private static BalanceFillResponse Balance(Action<BalanceFillRequest> change)
+    {
+        var request = Examples.Balance();
+        change(request);
+        return Calls.LightingRatio.BalanceFill(request);
+    }
+}

@@ -1,0 +1,70 @@
+using CsCheck;
+using Google.Protobuf;
+using Google.Protobuf.Reflection;
+using Grpc.Core;
+using StudioCalc.Contracts;
+using StudioCalc.Maths;
+using StudioCalc.Tests;
+
+namespace StudioCalc.Services.Tests;
+
+/// <summary>Random requests of every call that takes values, with marks that are on their scales most of the time.</summary>
+internal static class RandomRequests
+{
+    private static readonly RandomMessage Maker = new(RandomValues.Valid, Own, LeaveOut);
+
+    public static IReadOnlyList<MethodDescriptor> Methods { get; } =
+    [
+        .. Contract.Services.SelectMany(service => service.Methods).Where(method => method.InputType.Fields.InDeclarationOrder().Count > 0),
+    ];
+
+    /// <summary>Samples requests of a call with their answers; refused ones are left out, and must not be all.</summary>
+    public static void Sample(MethodDescriptor method, int requests, Action<IMessage, IMessage> check)
+    {
+        var answered = 0;
+        Maker.Of(method.InputType).Sample(
+            request =>
+            {
+                IMessage answer;
+                try
+                {
+                    answer = Calls.CallAsync(method, request).GetAwaiter().GetResult();
+                }
+                catch (RpcException error) when (error.StatusCode == StatusCode.InvalidArgument)
+                {
+                    return;
+                }
+
+                Interlocked.Increment(ref answered);
+                check(request, answer);
+            },
+            iter: requests,
+            print: request => request.ToString()!);
+        Assert.True(answered > requests / 50, $"{answered} of {requests} random requests of {method.Name} were answered.");
+    }
+
+    // What the rules between fields refuse is made seldom or never, so that most requests have an answer.
+    private static Gen<object>? Own(FieldDescriptor field) => (field.ContainingType.Name, field.Name) switch
+    {
+        ("Aperture", "mark") => Gen.OneOf<object>("f/1.4", "2", "f/2.8", "f/4", "5.6", "f/8", "11", "f/16", "f/22"),
+        ("ShutterSpeed", "mark") => Gen.OneOf<object>("1/4000", "1/250", "1/125", "1/60", "1/30", "1/8", "1", "30 s"),
+        ("Iso", "mark") => Gen.OneOf<object>("50", "100", "200", "400", "1600"),
+        ("FlashPower", "fraction") => Gen.OneOf<object>("1/2", "1/4", "1/8", "1/16"),
+        ("FlashPower", "stops_below_full") => Gen.Double[1, 6].Select(stops => (object)stops),
+        ("FlashReading", "includes_ambient") => Gen.Const<object>(false),
+        ("Camera", "sync_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = Math.Pow(2, -23 / 3.0) }),
+        ("Camera", "slowest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 2 }),
+        ("Camera", "widest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 2.8 }),
+        ("Camera", "smallest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 22 }),
+        ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
+        ("FlashFill", "reading") => Maker.Of(V1.FlashReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Flash = (V1.FlashReading)reading }),
+        _ => null,
+    };
+
+    private static bool LeaveOut(FieldDescriptor field) => (field.ContainingType.Name, field.Name)
+        is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
+        or ("ContinuousReading" or "FlashReading", "receptor");
+}

@@ -1,0 +1,15 @@
+using StudioCalc.Tests;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services.Tests;
+
+/// <summary>The sample requests of the documentation, each time as a new object.</summary>
+internal static class Examples
+{
+    public static EvaluateExposureRequest Exposure() => Read<EvaluateExposureRequest>("evaluate-exposure.json");
+
+    public static BalanceFillRequest Balance() => Read<BalanceFillRequest>("balance-fill.json");
+
+    private static T Read<T>(string file)
+        where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
+}
