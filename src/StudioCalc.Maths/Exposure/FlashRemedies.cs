@@ -12,7 +12,6 @@ public static class FlashRemedies
 {
     private const double Rounding = 1e-9;
     private const double OneStop = 1;
-    private static readonly double ApertureFactor = 1 / Sqrt(2);
 
     /// <summary>The remedies for <paramref name="outcome"/>, empty when nothing stands in the way.</summary>
     public static IReadOnlyList<FlashRemedy> For(FlashInput input, FlashOutcome outcome)
@@ -102,11 +101,10 @@ public static class FlashRemedies
                 return null;
             }
 
-            var covering = Marks.Aperture.Covering(input.FNumber, stops, ApertureFactor, input.Scale);
-            var N = Clamp(covering, input.Limits.WidestFNumber, input.Limits.SmallestFNumber);
+            var N = Covering(Marks.Aperture, input.FNumber, stops, input.Limits.WidestFNumber, input.Limits.SmallestFNumber);
             return Price(
                 stops > 0 ? FlashRemedyKind.OpenAperture : FlashRemedyKind.CloseAperture,
-                2 * Log2(input.FNumber / N),
+                Marks.Aperture.Stops(N, input.FNumber),
                 input with { FNumber = N });
         }
 
@@ -117,11 +115,14 @@ public static class FlashRemedies
                 return null;
             }
 
-            var S = Clamp(Marks.Iso.Covering(input.Iso, stops, 2, input.Scale), input.Limits.LowestIso, input.Limits.HighestIso);
+            var S = Covering(Marks.Iso, input.Iso, stops, input.Limits.LowestIso, input.Limits.HighestIso);
             return Price(
                 stops > 0 ? FlashRemedyKind.RaiseIso : FlashRemedyKind.LowerIso,
-                Log2(S / input.Iso),
+                Marks.Iso.Stops(S, input.Iso),
                 input with { Iso = S });
         }
+
+        double Covering(MarkSeries marks, double value, double stops, double lowest, double highest) =>
+            Clamp(marks.Covering(marks.Admitting(value, stops), input.Scale, stops > 0), lowest, highest);
     }
 }

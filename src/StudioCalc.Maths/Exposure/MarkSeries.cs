@@ -88,13 +88,6 @@ public sealed class MarkSeries
         return places.Distinct().Count() > 1;
     }
 
-    /// <summary>Every mark of a scale, in the order of the dial; a tenth scale has the marks that it falls back on.</summary>
-    public IEnumerable<Mark> All(StopScale scale)
-    {
-        var marks = MarksOf(scale);
-        return marks.Steps.Select(step => At(marks, step, scale));
-    }
-
     /// <summary>The nearest mark to <paramref name="value"/>, or null beyond the marks. A tie goes to less light.</summary>
     public Mark? Nearest(double value, StopScale scale)
     {
@@ -142,6 +135,39 @@ public sealed class MarkSeries
     /// <summary>The exact value at a position. (1)</summary>
     internal double ValueAt(double positionStops) => _base * Pow(2, positionStops * _exponent);
 
+    /// <summary>Every mark of a scale, in the order of rising values.</summary>
+    public IReadOnlyList<Mark> All(StopScale scale)
+    {
+        var marks = MarksOf(scale);
+        var whole = Enumerable.Range(marks.FirstStep, marks.Count).Select(step => At(marks, step, scale));
+        return scale != StopScale.Tenth || !_showsTenths
+            ? [.. whole]
+            : [.. whole.SkipLast(1).SelectMany(mark => Enumerable.Range(0, 10).Select(tenths => Find(mark.Text, tenths)!)), whole.Last()];
+    }
+
+    /// <summary>Light that <paramref name="value"/> admits over <paramref name="other"/>; positive is more light. [stops]</summary>
+    public double Stops(double value, double other) =>
+        Log2(_upAdmitsLess ? Guard.Positive(other) / Guard.Positive(value) : Guard.Positive(value) / Guard.Positive(other)) / _exponent;
+
+    /// <summary>The value that admits <paramref name="stops"/> more light than <paramref name="value"/>; negative is less.</summary>
+    public double Admitting(double value, double stops) =>
+        Guard.Positive(value) * Pow(2, (_upAdmitsLess ? -1 : 1) * Guard.Finite(stops) * _exponent);
+
+    /// <summary>The mark nearest to <paramref name="value"/> that admits no less light, or with
+    /// <paramref name="moreLight"/> false no more; the value itself beyond the marks.</summary>
+    public double Covering(double value, StopScale scale, bool moreLight)
+    {
+        if (Nearest(value, scale) is not { } mark)
+        {
+            return value;
+        }
+
+        var sign = moreLight ? 1 : -1;
+        return sign * RestStops(value, mark) <= Tie
+            ? mark.Value
+            : Nearest(Admitting(mark.Value, (double)sign / mark.Scale.StepsPerStop()), scale)?.Value ?? value;
+    }
+
     /// <summary>The text of a mark with its prefix, such as <c>f/5.6</c>.</summary>
     public string Show(Mark mark)
     {
@@ -174,7 +200,9 @@ public sealed class MarkSeries
 
         public StopScale Kind => kind;
 
-        public IEnumerable<int> Steps => Enumerable.Range(firstStep, _texts.Length);
+        public int FirstStep => firstStep;
+
+        public int Count => _texts.Length;
 
         public void Index(IReadOnlyDictionary<string, string> aliases)
         {

@@ -69,6 +69,9 @@ public sealed partial class ExposureAdapter : ExposureService.ExposureServiceBas
         var reflected = request.HasReflectedConstant ? request.ReflectedConstant : Maths.Receptor.Reflected.Default();
         var incident = request.HasIncidentConstant ? request.IncidentConstant : Maths.Receptor.Flat.Default();
         var exposure = Maths.SettingsExposure.Evaluate(settings, reflected, incident, ref trail);
+        trail.Section("sensor");
+        var factor = SensorReader.LensFactor(context, request, ref trail);
+        var sensor = Maths.SensorExposure.Evaluate(settings, exposure.LuminanceCdPerM2, factor, ref trail);
         return new()
         {
             Aperture = CameraWriter.Aperture(settings.FNumber, context.Scale),
@@ -80,6 +83,19 @@ public sealed partial class ExposureAdapter : ExposureService.ExposureServiceBas
             IlluminanceLx = exposure.IlluminanceLx,
             ReflectedConstant = reflected,
             IncidentConstant = incident,
+            ApertureValueStops = exposure.ApertureValueStops,
+            TimeValueStops = exposure.TimeValueStops,
+            SpeedValueStops = exposure.SpeedValueStops,
+            BrightnessValueStops = exposure.BrightnessValueStops,
+            MeterReflectance = exposure.MeterReflectance,
+            Sensor = new()
+            {
+                FocalPlaneExposureLxS = sensor.ExposureLxS,
+                LensFactor = factor,
+                ExposureIndex = sensor.ExposureIndex,
+                SaturationExposureLxS = sensor.SaturationLxS,
+                SaturationLuminanceCdPerM2 = sensor.SaturationCdPerM2,
+            },
         };
     }
 
