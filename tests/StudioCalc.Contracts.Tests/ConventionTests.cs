@@ -17,7 +17,9 @@ public sealed partial class ConventionTests
     private static readonly string[] WithoutUnit =
     [
         "f_number", "speed", "reflected_constant", "incident_constant", "calibration_constant", "key_to_fill",
-        "key_plus_fill_to_fill", "distance_factor", "value",
+        "key_plus_fill_to_fill", "distance_factor", "value", "factor", "optical_density", "exposure_factor", "magnification",
+        "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
+        "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping",
     ];
 
     // Stops counted from something: the unit comes first.

@@ -10,6 +10,12 @@ internal static class Examples
 
     public static BalanceFillRequest Balance() => Read<BalanceFillRequest>("balance-fill.json");
 
+    public static SolveExposureRequest Solve() => Read<SolveExposureRequest>("solve-exposure.json");
+
+    public static ListEquivalentSettingsRequest Equivalents() => Read<ListEquivalentSettingsRequest>("list-equivalent-settings.json");
+
+    public static EvaluateHeadroomRequest Headroom() => Read<EvaluateHeadroomRequest>("evaluate-headroom.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -56,6 +56,10 @@ internal static class RandomRequests
         ("Camera", "slowest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 2 }),
         ("Camera", "widest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 2.8 }),
         ("Camera", "smallest_aperture") => Gen.Const<object>(() => new V1.Aperture { FNumber = 22 }),
+        ("Camera", "fastest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 1 / 8192.0 }),
+        ("Camera", "lowest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 50 }),
+        ("Camera", "highest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 25600 }),
+        ("CloseUp", "f_numbers_are_effective") => Gen.Const<object>(true),
         ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
         ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
@@ -66,5 +70,7 @@ internal static class RandomRequests
 
     private static bool LeaveOut(FieldDescriptor field) => (field.ContainingType.Name, field.Name)
         is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
-        or ("ContinuousReading" or "FlashReading", "receptor");
+        or ("ContinuousReading" or "FlashReading", "receptor")
+        or ("EvaluateExposureRequest", "lens_factor")
+        or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }

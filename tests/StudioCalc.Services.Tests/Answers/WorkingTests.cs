@@ -1,5 +1,6 @@
 using System.Globalization;
 using Google.Protobuf;
+using Google.Protobuf.Reflection;
 using NCalc;
 using StudioCalc.V1;
 
@@ -10,8 +11,14 @@ public sealed class WorkingTests
 {
     public static TheoryData<string> CallNames => [.. RandomRequests.Methods.Select(method => $"{method.Service.Name}.{method.Name}")];
 
+    public static TheoryData<string> CallNamesWithWorking =>
+    [
+        .. RandomRequests.Methods.Where(method => method.InputType.FindFieldByName("include_working") is not null)
+            .Select(method => $"{method.Service.Name}.{method.Name}"),
+    ];
+
     [Theory]
-    [MemberData(nameof(CallNames))]
+    [MemberData(nameof(CallNamesWithWorking))]
     public void Working_OfRandomRequests_IsRedoneByAnIndependentEvaluator(string call) => RandomRequests.Sample(Calls.Method(call), 600, (request, answer) =>
     {
         var asked = (bool)request.Descriptor.FindFieldByName("include_working").Accessor.GetValue(request);
@@ -33,7 +40,7 @@ public sealed class WorkingTests
     }
 
     [Theory]
-    [MemberData(nameof(CallNames))]
+    [MemberData(nameof(CallNamesWithWorking))]
     public void Working_AskedForOrNot_LeavesTheAnswerAsItIs(string call) => RandomRequests.Sample(Calls.Method(call), 200, (request, answer) =>
     {
         var other = request.Descriptor.Parser.ParseFrom(request.ToByteArray());
@@ -48,12 +55,26 @@ public sealed class WorkingTests
         Assert.Equal(answer, second);
     });
 
-    private static IEnumerable<(IMessage Holder, Google.Protobuf.Collections.RepeatedField<WorkingStep> Working)> Workings(IMessage answer) => answer switch
+    // Every message of the answer that has a working.
+    private static IEnumerable<(IMessage Holder, Google.Protobuf.Collections.RepeatedField<WorkingStep> Working)> Workings(IMessage message)
     {
-        EvaluateExposureResponse exposure => [(exposure, exposure.Working)],
-        BalanceFillResponse balance => balance.Ways.Select(way => ((IMessage)way, way.Working)),
-        _ => throw new NotSupportedException($"{answer.Descriptor.Name}: say here where its working stands."),
-    };
+        foreach (var field in message.Descriptor.Fields.InDeclarationOrder().Where(field => field.FieldType == FieldType.Message && !field.IsMap))
+        {
+            if (field.Accessor.GetValue(message) is Google.Protobuf.Collections.RepeatedField<WorkingStep> working)
+            {
+                yield return (message, working);
+                continue;
+            }
+
+            var inner = field.IsRepeated
+                ? ((System.Collections.IEnumerable)field.Accessor.GetValue(message)).Cast<IMessage>()
+                : field.Accessor.HasValue(message) ? [(IMessage)field.Accessor.GetValue(message)] : [];
+            foreach (var found in inner.SelectMany(Workings))
+            {
+                yield return found;
+            }
+        }
+    }
 
     private static void Redo(IEnumerable<WorkingStep> working)
     {
