@@ -4,9 +4,9 @@ namespace StudioCalc.Maths;
 
 /// <summary>A gel that shifts colour.</summary>
 /// <param name="Name">What it is called.</param>
-/// <param name="MiredShift">Its shift in reciprocal megakelvin; positive is warmer.</param>
+/// <param name="ShiftMired">Its shift in reciprocal megakelvin; positive is warmer.</param>
 /// <param name="LossStops">Light that it loses. [stops]</param>
-public sealed record ColourGel(string Name, double MiredShift, double LossStops);
+public sealed record ColourGel(string Name, double ShiftMired, double LossStops);
 
 /// <summary>A gel before a light, and how near it comes.</summary>
 /// <param name="Gel">The gel.</param>
@@ -55,7 +55,7 @@ public static class ColourShift
         var K2 = trail.Given("K2", Guard.Positive(toK), "K", "to_k");
         var M1 = trail.Let("M1", 1000000 / K1, "mired", "exposure (55)");
         var M2 = trail.Let("M2", 1000000 / K2, "mired", "exposure (55)");
-        return trail.Let("s", M2 - M1, "mired", "exposure (56)", "mired_shift");
+        return trail.Let("s", M2 - M1, "mired", "exposure (56)", "shift_mired");
     }
 
     /// <summary>Each gel before a light, nearest match first, then the one that loses less. (57)</summary>
@@ -68,7 +68,7 @@ public static class ColourShift
         var needed = NeededMired(fromK, toK, ref none);
         return
         [
-            .. gels.Select(gel => new ColourMatch(gel, Behind(fromK, gel.MiredShift), needed - gel.MiredShift))
+            .. gels.Select(gel => new ColourMatch(gel, Behind(fromK, gel.ShiftMired), needed - gel.ShiftMired))
                 .OrderBy(match => Round(Abs(match.RestMired) / Rounding))
                 .ThenBy(match => match.Gel.LossStops),
         ];

@@ -32,15 +32,15 @@ public sealed partial class ExposureAdapter
     {
         var gels = request.Gels.Count == 0
             ? ColourShift.CommonGels
-            : [.. request.Gels.Select(gel => new ColourGel(gel.Name, gel.MiredShift, gel.LossStops))];
+            : [.. request.Gels.Select(gel => new ColourGel(gel.Name, gel.ShiftMired, gel.LossStops))];
         var matches = ColourShift.Match(request.FromK, request.ToK, gels);
         var response = new MatchColourResponse
         {
-            MiredShift = ColourShift.NeededMired(request.FromK, request.ToK, ref trail),
+            ShiftMired = ColourShift.NeededMired(request.FromK, request.ToK, ref trail),
             ModelRevision = ModelRevision.Current,
         };
         response.Gels.Add(matches.Select(Gel));
-        if (Math.Abs(response.MiredShift) > ShowingMired)
+        if (Math.Abs(response.ShiftMired) > ShowingMired)
         {
             if (Math.Abs(matches[0].RestMired) > ShowingMired)
             {
@@ -60,7 +60,7 @@ public sealed partial class ExposureAdapter
     {
         var answer = new GelMatch
         {
-            Gel = new() { Name = match.Gel.Name, MiredShift = match.Gel.MiredShift, LossStops = match.Gel.LossStops },
+            Gel = new() { Name = match.Gel.Name, ShiftMired = match.Gel.ShiftMired, LossStops = match.Gel.LossStops },
             RestMired = match.RestMired,
         };
         if (match.ResultK is { } result)

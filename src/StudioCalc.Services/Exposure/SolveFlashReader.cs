@@ -39,11 +39,11 @@ internal static class SolveFlashReader
 
         trail.Section("lens");
         var n = LossReader.ReadLossStops(request.LensFilters, ref trail);
-        var c = context.Read(request.CloseUp, Root[SolveFlashRequest.CloseUpFieldNumber], ref trail);
+        var closeUp = context.Read(request.CloseUp, Root[SolveFlashRequest.CloseUpFieldNumber], ref trail);
         var limits = context.ReadLimits(request.Camera, Root[SolveFlashRequest.CameraFieldNumber]);
         Within(context, aperture, limits?.WidestFNumber, limits?.SmallestFNumber, SolveFlashRequest.ApertureFieldNumber);
         Within(context, iso, limits?.LowestIso, limits?.HighestIso, SolveFlashRequest.IsoFieldNumber);
-        if (c is not { } close || powers is null || units.Contains(null) || context.Violations.Any)
+        if (closeUp is not { } c || powers is null || units.Contains(null) || context.Violations.Any)
         {
             return null;
         }
@@ -56,7 +56,7 @@ internal static class SolveFlashReader
             FNumber = aperture ?? 1,
             Iso = iso ?? 100,
             Pops = request.HasPops ? (int)request.Pops : 1,
-            LensLossStops = trail.Let("n", n + close, "stops", "losses in the lens add"),
+            LensLossStops = trail.Let("n", n + c, "stops", "losses in the lens add"),
             CompensationStops = request.CompensationStops,
             Scale = context.Scale,
             PowersBelowFullStops = powers,
