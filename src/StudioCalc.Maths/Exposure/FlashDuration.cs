@@ -5,7 +5,7 @@ namespace StudioCalc.Maths;
 /// <summary>What a flash's duration means for a picture.</summary>
 /// <remarks>
 /// <code>
-/// z = -log2(1 - 10^(-t / T))    light cut off by the shutter       (44)
+/// z = log2(1 / (1 - 10^(-t / T)))   light cut off by the shutter   (44)
 /// </code>
 /// <para>T: t0.1, the time above a tenth of the peak. t: time from the trigger until the shutter closes. (44) holds for a
 /// pulse that dies away exponentially: t0.1 is then where a tenth of the light is still to come. A pulse that is cut off

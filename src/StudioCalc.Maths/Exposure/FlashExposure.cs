@@ -91,7 +91,7 @@ public static class FlashExposure
     {
         var Q1 = input.First.FNumberSquared(ref trail, "Q1");
         var Q = trail.Let("Q", Q1 + Qo, "", "exposure (31)");
-        var R1 = Needed(input, 1, ref trail);
+        var R1 = Needed(input, 1, ref trail, "R1");
         var exact = trail.Let("pops", R1 / Q, "", "exposure (40)");
         var whole = Clamp(Ceiling(exact * (1 - Rounding)), 1, FlashInput.MostPops);
         var beyond = exact < 0.5 - Rounding || exact > FlashInput.MostPops * (1 + Rounding) ? Log2(exact / whole) : 0;
@@ -189,14 +189,14 @@ public static class FlashExposure
         };
     }
 
-    private static double Needed<TTrail>(FlashInput input, int pops, ref TTrail trail)
+    private static double Needed<TTrail>(FlashInput input, int pops, ref TTrail trail, string symbol = "R")
         where TTrail : struct, ITrail
     {
         var (n, c) = Losses(input, ref trail);
         var N = trail.Given("N", Guard.Positive(input.FNumber), "", "aperture");
         var S = trail.Given("S", Guard.Positive(input.Iso), "", "ISO");
         var p = trail.Given("p", pops, "", "pops");
-        return trail.Let("R", N * N * Pow(2, n + c) * 100 / (S * p), "", "exposure (33)");
+        return trail.Let(symbol, N * N * Pow(2, n + c) * 100 / (S * p), "", "exposure (33)");
     }
 
     private static (double LossStops, double CompensationStops) Losses<TTrail>(FlashInput input, ref TTrail trail)
