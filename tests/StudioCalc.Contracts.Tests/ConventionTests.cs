@@ -10,7 +10,7 @@ public sealed partial class ConventionTests
     private static readonly string[] UnitSuffixes =
     [
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
-        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k",
+        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_hz", "_mired",
     ];
 
     // Plain numbers, and constants whose unit depends on the receptor or is told by the comment.
@@ -21,7 +21,11 @@ public sealed partial class ConventionTests
         "flash_share", "error_gain", "value",
         "exposure_factor", "magnification",
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
-        "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping",
+        "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
+        "tolerated_banding", "camera_shake_factor",
+
+        // Metres times f-number: no length.
+        "guide_number_m", "first_guide_number_m",
     ];
 
     // Stops counted from something: the unit comes first.

@@ -24,6 +24,16 @@ internal static class Examples
 
     public static EvaluateHeadroomRequest Headroom() => Read<EvaluateHeadroomRequest>("evaluate-headroom.json");
 
+    public static SolveFlashRequest Flash() => Read<SolveFlashRequest>("solve-flash.json");
+
+    public static FreezeMotionRequest Freeze() => Read<FreezeMotionRequest>("freeze-motion.json");
+
+    public static EstimateRecyclingRequest Recycling() => Read<EstimateRecyclingRequest>("estimate-recycling.json");
+
+    public static ListFlickerFreeSpeedsRequest Flicker() => Read<ListFlickerFreeSpeedsRequest>("list-flicker-free-speeds.json");
+
+    public static MatchColourRequest Colour() => Read<MatchColourRequest>("match-colour.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -29,6 +29,18 @@ public static class FlashPowers
                 : null;
     }
 
+    /// <summary>The powers of a head that turns in even steps from full power, in stops below full. [stops]</summary>
+    /// <param name="scale">The steps.</param>
+    /// <param name="lowestStopsBelowFull">The lowest power of the head in stops below full, not negative.</param>
+    public static IReadOnlyList<double> Steps(StopScale scale, double lowestStopsBelowFull)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(lowestStopsBelowFull);
+        const double rounding = 1e-9;
+        var perStop = scale.StepsPerStop();
+        var last = (int)Math.Floor(lowestStopsBelowFull * perStop + rounding);
+        return [.. Enumerable.Range(0, last + 1).Select(step => (double)step / perStop)];
+    }
+
     /// <summary>Shows a power as the fraction at or just below it and the stops over that fraction.</summary>
     /// <param name="stopsBelowFull">Stops below full power, not negative.</param>
     public static (string Fraction, double OffsetStops) Show(double stopsBelowFull)

@@ -78,12 +78,32 @@ internal static class RandomRequests
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
         ("FlashFill", "reading") => Maker.Of(V1.FlashReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Flash = (V1.FlashReading)reading }),
+        ("SolveFlashRequest", "units") => Maker.Of(V1.FlashUnit.Descriptor).Select(unit => (object)Placed((V1.FlashUnit)unit)),
+        ("SolveFlashRequest", "aperture") => Gen.Const<object>(() => new V1.Aperture { Mark = "f/8" }),
+        ("SolveFlashRequest", "iso") => Gen.Const<object>(() => new V1.Iso { Mark = "200" }),
+        ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
         _ => null,
     };
+
+    // A whole unit, without a power where it has no energy, so that its power may be solved for.
+    private static V1.FlashUnit Placed(V1.FlashUnit unit)
+    {
+        if (!unit.HasSourceWidthMm)
+        {
+            return unit;
+        }
+
+        unit.GuideNumberM = Math.Max(1, unit.GuideNumberM);
+        unit.DistanceMm = Math.Max(100, unit.DistanceMm);
+        unit.Power = unit.HasFullEnergyJ && unit.FullEnergyJ < 10000 ? unit.Power : null;
+        return unit;
+    }
 
     private static bool LeaveOut(FieldDescriptor field) => (field.ContainingType.Name, field.Name)
         is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
         or ("ContinuousReading" or "FlashReading", "receptor")
         or ("EvaluateExposureRequest", "lens_factor")
+        or ("SolveFlashRequest", "powers" or "power_scale")
         or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }
