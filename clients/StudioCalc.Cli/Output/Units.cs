@@ -9,7 +9,9 @@ internal static class Units
 {
     private static readonly (string Suffix, string Unit)[] Known =
     [
-        ("cd_per_m2", "cd/m²"), ("lx_s", "lx s"), ("stops", "stops"), ("lx", "lx"), ("mm", "mm"), ("deg", "°"), ("s", "s"),
+        ("cd_per_m2", "cd/m²"), ("lx_s", "lx s"), ("stops_per_h", "stops an hour"), ("m_per_s", "m/s"), ("per_s", "a second"),
+        ("stops", "stops"), ("mired", "mired"), ("lx", "lx"), ("mm", "mm"), ("um", "µm"), ("deg", "°"), ("hz", "Hz"), ("j", "J"),
+        ("k", "K"), ("m", "m"), ("s", "s"),
     ];
 
     /// <summary>The unit suffix of a number's field, or null when it has none.</summary>
