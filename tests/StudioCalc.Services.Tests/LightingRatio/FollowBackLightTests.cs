@@ -13,7 +13,7 @@ public sealed class FollowBackLightTests
         Assert.Equal(-0.7, answer.ChangeStops, 1e-9);
         Assert.Equal("1/80", answer.Solution.ShutterSpeed.Mark);
         Assert.Equal(2 / 3.0 - 0.7, answer.Solution.RestStops, 1e-9);
-        Assert.Equal(-0.92, answer.DriftPerHourStops, 0.02);
+        Assert.Equal(-0.96, answer.DriftPerHourStops, 1e-9);
         Assert.Equal(new Duration(), answer.ToleranceLeft);
     }
 

@@ -50,7 +50,7 @@ public sealed class ReadingsTests
         Assert.Equal(1, answer.Shares.Sum(share => share.Share), 1e-12);
         Assert.Equal(answer.Shares[1].Share, answer.FlashShare, 1e-12);
         Assert.Equal(4 * Math.Sqrt(2) * Math.Pow(2, answer.TotalOverSettingStops / 2), answer.TotalAperture.FNumber, 1e-9);
-        Assert.Equal("f/7.1", answer.TotalAperture.Mark);
+        Assert.Equal("f/8", answer.TotalAperture.Mark);
     }
 
     [Fact]
