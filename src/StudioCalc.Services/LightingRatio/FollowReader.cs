@@ -47,7 +47,7 @@ internal static class FollowReader
             var light = context.Read(one.Reading, path[TimedReading.ReadingFieldNumber], ref trail);
             first ??= light;
             differ |= light is { } known && first is { } other && (known.Receptor != other.Receptor || known.Constant != other.Constant);
-            readings[i] = new(one.Offset.ToTimeSpan().TotalHours, light?.Level ?? default);
+            readings[i] = new(Hours(one.Offset), light?.Level ?? default);
             if (i > 0 && readings[i].OffsetH <= readings[i - 1].OffsetH)
             {
                 context.Violations.Add(path[TimedReading.OffsetFieldNumber].ToString(), RefusalReason.Conflict,
@@ -62,4 +62,7 @@ internal static class FollowReader
 
         return readings;
     }
+
+    // The checks take nanoseconds of any size, as they come in binary messages; conversion to a TimeSpan does not.
+    private static double Hours(Duration time) => (time.Seconds + time.Nanos / 1e9) / 3600;
 }

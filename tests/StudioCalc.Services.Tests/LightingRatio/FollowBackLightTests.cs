@@ -76,6 +76,15 @@ public sealed class FollowBackLightTests
     }
 
     [Fact]
+    public void Time_OfManyNanoseconds_CountsAsTheSameTime()
+    {
+        var request = Examples.Follow();
+        var answer = Calls.LightingRatio.FollowBackLight(request);
+        request.Readings[1].Offset = new() { Seconds = 899, Nanos = 1_000_000_000 };
+        Assert.Equal(answer, Calls.LightingRatio.FollowBackLight(request));
+    }
+
+    [Fact]
     public void SyncSpeed_NotGiven_IsRequired()
     {
         var request = Examples.Follow();
