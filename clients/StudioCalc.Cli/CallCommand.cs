@@ -10,6 +10,8 @@ namespace StudioCalc.Cli;
 /// <summary>One call of the contract as a command.</summary>
 internal sealed class CallCommand(MethodDescriptor method, TextReader input, TextWriter output, TextWriter errors)
 {
+    private const string KeyVariable = "STUDIOCALC_KEY";
+
     private readonly Option<string> _request = new("--request", "-r")
     {
         Description = "The request: a JSON file, or - for standard input.",
@@ -17,21 +19,22 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
         Required = method.InputType.Fields.InFieldNumberOrder().Count > 0,
     };
 
-    private readonly Option<OutputForm> _output = new("--output", "-o")
+    private readonly Option<string> _output = new("--output", "-o")
     {
         Description = "The answer as a table, as JSON, or with its working as a sum on paper.",
-        DefaultValueFactory = _ => OutputForm.Table,
+        HelpName = "table|json|working",
+        DefaultValueFactory = _ => "table",
     };
 
-    private readonly Option<Uri?> _server = new("--server", "-s")
+    private readonly Option<string?> _server = new("--server", "-s")
     {
-        Description = "Address of a host, such as http://127.0.0.1:8081. Without it the answer is worked out in this process.",
+        Description = "Address of a host's gRPC port, such as http://127.0.0.1:8081. Without it the answer is worked out in this process.",
         HelpName = "address",
     };
 
     private readonly Option<string?> _key = new("--key")
     {
-        Description = "The key that the host asks for.",
+        Description = $"The key that the host asks for. The environment variable {KeyVariable} keeps it off the command line.",
         HelpName = "key",
     };
 
@@ -41,20 +44,36 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
         {
             _request, _output, _server, _key,
         };
+        _output.AcceptOnlyFromAmong("table", "json", "working");
+        _server.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string?>() is { } address && AddressOf(address) is null)
+            {
+                result.AddError("--server: not an http or https address, such as http://127.0.0.1:8081.");
+            }
+        });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(_key) is not null && result.GetValue(_server) is null)
+            {
+                result.AddError("--key: goes with --server; in this process no key is needed.");
+            }
+        });
         command.SetAction(RunAsync);
         return command;
     }
 
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        var form = parsed.GetValue(_output);
-        if (!RequestFile.TryRead(method, parsed.GetValue(_request), form == OutputForm.Working, input, out var request, errors))
-        {
-            return ExitCode.Usage;
-        }
-
+        var form = Enum.Parse<OutputForm>(parsed.GetValue(_output)!, ignoreCase: true);
         try
         {
+            if (!RequestFile.TryRead(
+                method, parsed.GetValue(_request), form == OutputForm.Working, input, out var request, errors, out var code))
+            {
+                return code;
+            }
+
             using var client = Connect(parsed);
             var answer = await client.CallAsync(method, request, cancellation).ConfigureAwait(false);
             Write(answer, form);
@@ -64,11 +83,32 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
         {
             return Failure.Write(error, errors);
         }
+        catch (ArgumentException error)
+        {
+            await errors.WriteLineAsync($"--server: {error.Message}").ConfigureAwait(false);
+            return ExitCode.Usage;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Cancelled;
+        }
+        catch (IOException error)
+        {
+            await errors.WriteLineAsync(error.Message).ConfigureAwait(false);
+            return ExitCode.Failed;
+        }
     }
 
     private StudioCalcClient Connect(ParseResult parsed) => parsed.GetValue(_server) is { } address
-        ? StudioCalcClient.Connect(new StudioCalcClientOptions { Address = address, ApiKey = parsed.GetValue(_key) })
+        ? StudioCalcClient.Connect(new StudioCalcClientOptions
+        {
+            Address = AddressOf(address),
+            ApiKey = parsed.GetValue(_key) ?? Environment.GetEnvironmentVariable(KeyVariable),
+        })
         : EmbeddedStudioCalc.Create();
+
+    private static Uri? AddressOf(string text) =>
+        Uri.TryCreate(text, UriKind.Absolute, out var address) && address.Scheme is "http" or "https" ? address : null;
 
     private void Write(IMessage answer, OutputForm form)
     {

@@ -27,7 +27,7 @@ internal sealed class CommandLine(TextReader input, TextWriter output, TextWrite
 
     private RootCommand Root()
     {
-        var root = new RootCommand("Numbers for a food photography studio: exposure, lighting ratio and more, from a request in JSON.");
+        var root = new RootCommand("Numbers for a food photography studio: exposure, lighting ratio and more, from a request in JSON. " + ExitCode.Help);
         foreach (var service in Contract.Services)
         {
             var subject = new Command(Words.Kebab(Contract.SubjectOf(service)), Words.Summary(ContractComments.Of(service)));

@@ -23,4 +23,10 @@ internal static class ExitCode
 
     /// <summary>The time for the call is over.</summary>
     public const int Deadline = 6;
+
+    /// <summary>The person has stopped the call.</summary>
+    public const int Cancelled = 130;
+
+    /// <summary>The codes for the help text.</summary>
+    public const string Help = "Exit codes: 0 reached, 1 failed, 2 command line or file, 3 not reached, 4 refused, 5 no connection, 6 out of time, 130 stopped.";
 }

@@ -17,11 +17,13 @@ internal static class RequestFile
     /// <param name="input">Standard input.</param>
     /// <param name="request">The request.</param>
     /// <param name="errors">Gets what is wrong.</param>
+    /// <param name="code">The exit code for what is wrong.</param>
     public static bool TryRead(
-        MethodDescriptor method, string? path, bool withWorking, TextReader input, out IMessage request, TextWriter errors)
+        MethodDescriptor method, string? path, bool withWorking, TextReader input, out IMessage request, TextWriter errors, out int code)
     {
         request = method.InputType.Parser.ParseFrom(ByteString.Empty);
-        if (path is not null && !TryFill(request, path, input, errors))
+        code = path is null ? ExitCode.Reached : Fill(request, path, input, errors);
+        if (code != ExitCode.Reached)
         {
             return false;
         }
@@ -34,7 +36,7 @@ internal static class RequestFile
         return true;
     }
 
-    private static bool TryFill(IMessage request, string path, TextReader input, TextWriter errors)
+    private static int Fill(IMessage request, string path, TextReader input, TextWriter errors)
     {
         byte[] text;
         try
@@ -43,8 +45,10 @@ internal static class RequestFile
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            errors.WriteLine($"--request: cannot read {path}: {error.Message}");
-            return false;
+            errors.WriteLine(error is FileNotFoundException or DirectoryNotFoundException
+                ? $"--request: there is no file {path}."
+                : $"--request: cannot read {path}: {error.Message}");
+            return ExitCode.Usage;
         }
 
         var violations = new Violations();
@@ -55,6 +59,6 @@ internal static class RequestFile
             Failure.Write(violations.List.Select(violation => (violation.Field, violation.Description)), errors);
         }
 
-        return !violations.Any;
+        return violations.Any ? ExitCode.Refused : ExitCode.Reached;
     }
 }

@@ -15,6 +15,12 @@ internal sealed class JsonBody(Violations violations)
 
     public void Read(IMessage message, ReadOnlyMemory<byte> utf8)
     {
+        if (utf8.IsEmpty)
+        {
+            violations.Add("", RefusalReason.MalformedJson, "The text is empty.");
+            return;
+        }
+
         try
         {
             using var document = JsonDocument.Parse(utf8, new() { MaxDepth = MaxDepth });
@@ -32,7 +38,7 @@ internal sealed class JsonBody(Violations violations)
     }
 
     private static string Where(JsonException error) => error.LineNumber is { } line
-        ? $"The text is not JSON: see line {line + 1}, byte {error.BytePositionInLine + 1}. Numbers take a point, never a comma."
+        ? $"The text is not JSON: see line {line + 1}, byte {error.BytePositionInLine + 1}."
         : "The text is not JSON.";
 
     private void ReadMessage(IMessage message, JsonElement element, string path)

@@ -56,7 +56,7 @@ public static class Refusal
         Code.ResourceExhausted,
         RefusalReason.RequestTooLarge,
         $"The request is larger than the limit of {maxBytes} bytes.",
-        Quota("request_bytes", $"At most {maxBytes} bytes to a request."));
+        Quota("request_bytes", maxBytes, $"At most {maxBytes} bytes to a request."));
 
     /// <summary>RESOURCE_EXHAUSTED for calls over the rate limit.</summary>
     public static Status RateExceeded(TimeSpan retryAfter) => Make(
@@ -92,8 +92,8 @@ public static class Refusal
     public static Status MalformedMessage() => Make(
         Code.InvalidArgument, RefusalReason.MalformedMessage, "The bytes are not a message of this call.");
 
-    private static QuotaFailure Quota(string subject, string description) =>
-        new() { Violations = { new QuotaFailure.Types.Violation { Subject = subject, Description = description } } };
+    private static QuotaFailure Quota(string subject, long limit, string description) =>
+        new() { Violations = { new QuotaFailure.Types.Violation { Subject = subject, QuotaValue = limit, Description = description } } };
 
     private static Status Make(Code code, RefusalReason reason, string message, IMessage? detail = null)
     {

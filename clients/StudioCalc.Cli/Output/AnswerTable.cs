@@ -34,9 +34,9 @@ internal sealed class AnswerTable
         }
     }
 
-    private void Message(IMessage message, int indent)
+    private void Message(IMessage message, int indent, FieldDescriptor? told = null)
     {
-        foreach (var field in message.Descriptor.Fields.InFieldNumberOrder())
+        foreach (var field in message.Descriptor.Fields.InFieldNumberOrder().Where(field => field != told))
         {
             var value = field.Accessor.GetValue(message);
             if (value is null || (field.HasPresence && !field.Accessor.HasValue(message)) || value is IEnumerable<WorkingStep>)
@@ -89,16 +89,16 @@ internal sealed class AnswerTable
         foreach (IMessage item in list)
         {
             _grid.AddEmptyRow();
-            Row(indent, $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}{Kind(item)}", "");
-            Message(item, indent + Step);
+            var kind = Kind(item);
+            var heading = $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}";
+            Row(indent, kind is null ? heading : $"{heading}: {Scalar(kind, kind.Accessor.GetValue(item))}", "");
+            Message(item, indent + Step, kind);
         }
     }
 
-    // What an item is, where its first field is an enum.
-    private static string Kind(IMessage item) =>
-        item.Descriptor.FindFieldByNumber(1) is { FieldType: FieldType.Enum, IsRepeated: false } kind
-            ? $": {Scalar(kind, kind.Accessor.GetValue(item))}"
-            : "";
+    // The field that tells what an item is, where its first one is an enum.
+    private static FieldDescriptor? Kind(IMessage item) =>
+        item.Descriptor.FindFieldByNumber(1) is { FieldType: FieldType.Enum, IsRepeated: false } kind ? kind : null;
 
     private void Advisories(IEnumerable<Advisory> advisories, int indent)
     {

@@ -11,26 +11,24 @@ internal static class ShortForms
     public static string? Of(IMessage message) => message switch
     {
         ApertureAnswer aperture => Aperture(aperture),
-        ShutterSpeedAnswer speed => speed.HasMark ? $"{speed.Mark} s{Rest(speed.RestStops)}" : $"{Units.Number(speed.TimeS)} s",
-        IsoAnswer iso => iso.HasMark ? $"ISO {iso.Mark}{Rest(iso.RestStops)}" : $"ISO {Units.Number(iso.Speed)}",
+        ShutterSpeedAnswer speed => speed.HasMark ? speed.Mark + " s" + Exact(speed.RestStops, Units.Number(speed.TimeS) + " s") : $"{Units.Number(speed.TimeS)} s",
+        IsoAnswer iso => iso.HasMark ? "ISO " + iso.Mark + Exact(iso.RestStops, Units.Number(iso.Speed)) : $"ISO {Units.Number(iso.Speed)}",
         FlashPowerAnswer power => power.OffsetStops < 0.005
             ? power.Fraction
             : string.Create(CultureInfo.InvariantCulture, $"{power.Fraction} +{power.OffsetStops:0.0#}"),
         LightingRatio ratio => string.Create(
             CultureInfo.InvariantCulture,
-            $"{ratio.KeyToFill:0.##}:1 key to fill; {ratio.KeyPlusFillToFill:0.##}:1 key and fill to fill, where both reach"),
+            $"{(ratio.KeyToFill < 1 ? $"1:{1 / ratio.KeyToFill:0.##}" : $"{ratio.KeyToFill:0.##}:1")} key to fill; {ratio.KeyPlusFillToFill:0.##}:1 key and fill to fill, where both reach"),
         _ => null,
     };
 
     private static string Aperture(ApertureAnswer aperture) => aperture switch
     {
         { HasMark: false } => $"f/{Units.Number(aperture.FNumber)}",
-        { HasTenths: true } => $"{aperture.Mark} {aperture.Tenths}/10{Rest(aperture.RestStops)}",
-        _ => aperture.Mark + Rest(aperture.RestStops),
+        { HasTenths: true } => $"{aperture.Mark} {aperture.Tenths}/10{Exact(aperture.RestStops, "f/" + Units.Number(aperture.FNumber))}",
+        _ => aperture.Mark + Exact(aperture.RestStops, "f/" + Units.Number(aperture.FNumber)),
     };
 
-    // The rest is light that the exact value admits over the mark.
-    private static string Rest(double stops) => Math.Abs(stops) < 0.005
-        ? ""
-        : string.Create(CultureInfo.InvariantCulture, $" (exact value {Math.Abs(stops):0.00} stop {(stops > 0 ? "more" : "less")} light)");
+    // The exact value, where the mark does not tell it to a hundredth of a stop.
+    private static string Exact(double restStops, string value) => Math.Abs(restStops) < 0.005 ? "" : $" (exactly {value})";
 }

@@ -29,6 +29,11 @@ internal static class Units
             "stops" => value.ToString(signed ? "+0.00;-0.00;0.00" : "0.00", CultureInfo.InvariantCulture),
             _ => Number(value),
         };
+        if (unit == "stops" && field.Name.Contains("_value", StringComparison.Ordinal))
+        {
+            return number; // a point on a scale, not a difference
+        }
+
         return unit is null ? number : $"{number} {(unit == "stops" && number.TrimStart('+', '-') == "1.00" ? "stop" : unit)}";
     }
 

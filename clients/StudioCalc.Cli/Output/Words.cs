@@ -30,7 +30,7 @@ internal static partial class Words
         }
 
         var prefix = Kebab(type.Name).Replace('-', '_').ToUpperInvariant() + "_";
-        return value.Name.Replace(prefix, "", StringComparison.Ordinal).Replace('_', ' ').ToLowerInvariant();
+        return Iso().Replace(value.Name.Replace(prefix, "", StringComparison.Ordinal).Replace('_', ' ').ToLowerInvariant(), "ISO");
     }
 
     /// <summary>One of many: <c>ways</c> as <c>way</c>, <c>remedies</c> as <c>remedy</c>.</summary>

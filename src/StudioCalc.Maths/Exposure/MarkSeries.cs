@@ -23,10 +23,12 @@ public sealed class MarkSeries
     private readonly bool _upAdmitsLess;
     private readonly bool _showsTenths;
     private readonly string _prefix;
+    private readonly string _spoken;
     private readonly string _unit;
     private readonly FrozenDictionary<StopScale, Scale> _scales;
 
     /// <param name="prefix">What stands before a mark's text: <c>f/</c> for apertures.</param>
+    /// <param name="spoken">What else may stand before it: <c>f</c>, <c>ISO</c>.</param>
     /// <param name="unit">What may stand behind it: <c>s</c> for shutter speeds.</param>
     /// <param name="base">The value at position 0.</param>
     /// <param name="exponent">Doublings of the value to one stop.</param>
@@ -36,6 +38,7 @@ public sealed class MarkSeries
     /// <param name="scales">The marks of each scale.</param>
     internal MarkSeries(
         string prefix,
+        string spoken,
         string unit,
         double @base,
         double exponent,
@@ -44,7 +47,8 @@ public sealed class MarkSeries
         IReadOnlyDictionary<string, string> aliases,
         params Scale[] scales)
     {
-        (_prefix, _unit, _base, _exponent) = (prefix, unit, @base, exponent);
+        (_prefix, _spoken, _unit) = (prefix, spoken, unit);
+        (_base, _exponent) = (@base, exponent);
         (_upAdmitsLess, _showsTenths) = (upAdmitsLess, showsTenths);
         foreach (var scale in scales)
         {
@@ -190,7 +194,7 @@ public sealed class MarkSeries
         ? _scales[_showsTenths ? StopScale.Whole : StopScale.Third]
         : _scales[scale];
 
-    private string Key(string text) => MarkText.Key(text, _prefix, _unit);
+    private string Key(string text) => MarkText.Key(text, _prefix, _spoken, _unit);
 
     /// <summary>The consecutive marks of one scale.</summary>
     internal sealed class Scale(StopScale kind, int firstStep, string texts)
@@ -207,7 +211,7 @@ public sealed class MarkSeries
         public void Index(IReadOnlyDictionary<string, string> aliases)
         {
             var steps = _texts
-                .Select((text, i) => (Key: MarkText.Key(text, "", ""), Step: firstStep + i))
+                .Select((text, i) => (Key: MarkText.Key(text, "", "", ""), Step: firstStep + i))
                 .ToDictionary(mark => mark.Key, mark => mark.Step);
             foreach (var (alias, text) in aliases)
             {

@@ -8,12 +8,16 @@ internal static class MarkText
     private const NumberStyles Plain = NumberStyles.AllowDecimalPoint;
 
     /// <summary>The text without prefix, unit, outer space and trailing <c>.0</c>: the form in which marks are looked up.</summary>
-    public static string Key(string text, string prefix, string unit)
+    public static string Key(string text, string prefix, string spoken, string unit)
     {
         var key = text.AsSpan().Trim();
-        if (prefix.Length > 0 && key.StartsWith(prefix, StringComparison.OrdinalIgnoreCase))
+        foreach (var lead in (ReadOnlySpan<string>)[prefix, spoken])
         {
-            key = key[prefix.Length..];
+            if (lead.Length > 0 && key.StartsWith(lead, StringComparison.OrdinalIgnoreCase))
+            {
+                key = key[lead.Length..].TrimStart();
+                break;
+            }
         }
 
         if (unit.Length > 0 && key.EndsWith(unit, StringComparison.Ordinal))

@@ -11,6 +11,7 @@ public static class Marks
     /// <summary>Aperture marks, from f/0.7 to f/90. Values are f-numbers; tenths count towards the smaller opening.</summary>
     public static MarkSeries Aperture { get; } = new(
         prefix: "f/",
+        spoken: "f",
         unit: "",
         @base: 1,
         exponent: 0.5,
@@ -32,6 +33,7 @@ public static class Marks
     /// <summary>Shutter speed marks, from 1/16000 s to 60 s. Values are seconds.</summary>
     public static MarkSeries ShutterSpeed { get; } = new(
         prefix: "",
+        spoken: "",
         unit: "s",
         @base: 1,
         exponent: 1,
@@ -41,7 +43,10 @@ public static class Marks
         {
             ["1/2"] = "0.5",
             ["1/3"] = "0.3",
+            ["1/1.3"] = "0.8",
             ["1/1.5"] = "0.7",
+            ["1/1.6"] = "0.6",
+            ["1/2.5"] = "0.4",
             ["1/11"] = "1/10",
             ["1/23"] = "1/20",
         },
@@ -64,6 +69,7 @@ public static class Marks
     /// <summary>ISO marks, from 25 to 409600, on the binary scale of cameras. Values are arithmetic speeds.</summary>
     public static MarkSeries Iso { get; } = new(
         prefix: "",
+        spoken: "ISO",
         unit: "",
         @base: 100,
         exponent: 1,

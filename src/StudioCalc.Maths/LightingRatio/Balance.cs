@@ -66,7 +66,7 @@ public static class Balance
         var heads = new FlashHeads(input);
         var perStop = trail.Given("perStop", heads.StepsPerStop, "", "power_scale, steps to a stop that every head has");
         var wanted = trail.Let("wanted", E + Log2(t) - F - k, "stops", "lighting ratio (4)");
-        var steps = trail.Let("steps", Round(wanted * perStop), "", "nearest power step");
+        var steps = trail.Let("steps", Ceiling(wanted * perStop - 0.5 - 1e-9), "", "nearest power step, a tie towards less light");
 
         var (most, least) = (heads.MostSteps, heads.LeastSteps);
         var turned = Clamp(steps, least, most);
@@ -118,7 +118,7 @@ public static class Balance
         var blocked = beyond > Rounding;
         var nearest = NearestOrExact(Marks.Aperture, wanted, input.Scale);
         var set = blocked ? exact : Clamp(nearest, input.WidestFNumber, input.SmallestFNumber);
-        var N = trail.Given("N", set, "", set == nearest ? "nearest mark" : "as far as the lens goes");
+        var N = trail.Given("N", set, "", set == nearest ? "nearest mark" : "as far as the lens goes", "aperture.f_number");
 
         trail.Section("as set");
         var b = trail.Let(
@@ -137,7 +137,7 @@ public static class Balance
         {
             Obstacle = obstacle,
             ShortfallStops = shortfall,
-            FNumber = exact,
+            FNumber = N,
             ShutterSpeedS = t,
             PowerBelowFullStops = Max(0, input.PowerBelowFullStops - d),
             PowerChangeStops = d,

@@ -37,10 +37,10 @@ public sealed record BalanceOutcome
     /// <summary>How far it stood in the way; 0 when nothing did. [stops]</summary>
     public required double ShortfallStops { get; init; }
 
-    /// <summary>The exact f-number that the placement asks for, within the lens's limits.</summary>
+    /// <summary>The f-number to set: the nearest mark, or a limit of the lens.</summary>
     public required double FNumber { get; init; }
 
-    /// <summary>The exact shutter speed. [s]</summary>
+    /// <summary>The shutter speed to set. [s]</summary>
     public required double ShutterSpeedS { get; init; }
 
     /// <summary>Power of the first head below full. [stops]</summary>

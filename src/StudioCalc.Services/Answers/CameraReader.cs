@@ -110,12 +110,28 @@ internal static class CameraReader
 
     private static double? Unknown(RequestContext context, MarkSeries marks, string text, Maths.StopScale scale, FieldPath path)
     {
+        if (text.Contains(',', StringComparison.Ordinal))
+        {
+            context.Violations.Add(path.ToString(), RefusalReason.DecimalComma, "Write the mark with a point, not a comma.");
+            return null;
+        }
+
         var near = marks.Neighbours(text, scale);
         context.Violations.Add(path.ToString(), RefusalReason.UnknownMark,
             $"Not a mark on the {scale.ToString().ToLowerInvariant()}-stop scale"
             + (near.Count > 0 ? $"; the nearest are {string.Join(" and ", near)}" : "")
-            + ". Send a number to have it taken literally.");
+            + $". {Instead(marks, scale, text)}");
         return null;
+    }
+
+    private static string Instead(MarkSeries marks, Maths.StopScale scale, string text)
+    {
+        Maths.StopScale[] others = [Maths.StopScale.Third, Maths.StopScale.Half, Maths.StopScale.Whole];
+        var other = Array.Find(others, candidate => candidate != scale && marks.Find(text, candidate) is not null);
+        return marks.Find(text, other) is not null ? $"It is one in {other.ToString().ToLowerInvariant()} stops: state that scale beside it."
+            : marks == Marks.Aperture ? "An f-number that is no mark goes into f_number."
+            : marks == Marks.ShutterSpeed ? "Fractions of a second are written 1/n; a time that is no mark goes into time_s, in seconds."
+            : "A speed that is no mark goes into speed.";
     }
 
     private static bool Refuse(RequestContext context, bool isSet, FieldPath path)

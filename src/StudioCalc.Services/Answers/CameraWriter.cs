@@ -4,12 +4,17 @@ using StudioCalc.V1;
 namespace StudioCalc.Services;
 
 /// <summary>Writes exact values as answers: the value, its nearest mark, and the rest.</summary>
+/// <remarks>Where limits are given, a mark beyond them is left out: it cannot be set, and the exact value, which then lies
+/// at or near the limit, stands alone.</remarks>
 internal static class CameraWriter
 {
-    public static ApertureAnswer Aperture(double fNumber, Maths.StopScale scale)
+    private const double Rounding = 1e-9;
+
+    public static ApertureAnswer Aperture(
+        double fNumber, Maths.StopScale scale, double widest = 0, double smallest = double.PositiveInfinity)
     {
         var answer = new ApertureAnswer { FNumber = fNumber, Scale = scale.ToContract() };
-        if (Marks.Aperture.Nearest(fNumber, scale) is { } mark)
+        if (Within(Marks.Aperture.Nearest(fNumber, scale), widest, smallest) is { } mark)
         {
             answer.Mark = Marks.Aperture.Show(mark);
             answer.RestStops = Marks.Aperture.RestStops(fNumber, mark);
@@ -22,10 +27,11 @@ internal static class CameraWriter
         return answer;
     }
 
-    public static ShutterSpeedAnswer ShutterSpeed(double timeS, Maths.StopScale scale)
+    public static ShutterSpeedAnswer ShutterSpeed(
+        double timeS, Maths.StopScale scale, double fastest = 0, double slowest = double.PositiveInfinity)
     {
         var answer = new ShutterSpeedAnswer { TimeS = timeS, Scale = Dial(scale).ToContract() };
-        if (Marks.ShutterSpeed.Nearest(timeS, scale) is { } mark)
+        if (Within(Marks.ShutterSpeed.Nearest(timeS, scale), fastest, slowest) is { } mark)
         {
             answer.Mark = Marks.ShutterSpeed.Show(mark);
             answer.RestStops = Marks.ShutterSpeed.RestStops(timeS, mark);
@@ -34,10 +40,11 @@ internal static class CameraWriter
         return answer;
     }
 
-    public static IsoAnswer Iso(double speed, Maths.StopScale scale)
+    public static IsoAnswer Iso(
+        double speed, Maths.StopScale scale, double lowest = 0, double highest = double.PositiveInfinity)
     {
         var answer = new IsoAnswer { Speed = speed, Scale = Dial(scale).ToContract() };
-        if (Marks.Iso.Nearest(speed, scale) is { } mark)
+        if (Within(Marks.Iso.Nearest(speed, scale), lowest, highest) is { } mark)
         {
             answer.Mark = Marks.Iso.Show(mark);
             answer.RestStops = Marks.Iso.RestStops(speed, mark);
@@ -51,6 +58,9 @@ internal static class CameraWriter
         var (fraction, offset) = FlashPowers.Show(stopsBelowFull);
         return new() { StopsBelowFull = stopsBelowFull, Fraction = fraction, OffsetStops = offset };
     }
+
+    private static Mark? Within(Mark? mark, double lowest, double highest) =>
+        mark is not null && mark.Value >= lowest * (1 - Rounding) && mark.Value <= highest * (1 + Rounding) ? mark : null;
 
     // Shutter speeds and ISO have no tenth marks.
     private static Maths.StopScale Dial(Maths.StopScale scale) => scale == Maths.StopScale.Tenth ? Maths.StopScale.Third : scale;

@@ -28,9 +28,11 @@ internal static class SolveExposureWriter
 
     private static ExposureSolution Solution(ExposureInput input, ExposureOutcome outcome) => new()
     {
-        Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
-        ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
-        Iso = CameraWriter.Iso(outcome.Iso, input.Scale),
+        Aperture = CameraWriter.Aperture(
+            outcome.FNumber, input.Scale, input.Limits.WidestFNumber, input.Limits.SmallestFNumber),
+        ShutterSpeed = CameraWriter.ShutterSpeed(
+            outcome.ShutterSpeedS, input.Scale, input.Limits.FastestShutterSpeedS, input.Limits.SlowestShutterSpeedS),
+        Iso = CameraWriter.Iso(outcome.Iso, input.Scale, input.Limits.LowestIso, input.Limits.HighestIso),
         RestStops = outcome.RestStops,
         LensLossStops = outcome.LensLossStops,
         EffectiveFNumber = outcome.EffectiveFNumber,
@@ -46,6 +48,7 @@ internal static class SolveExposureWriter
         else
         {
             answer.ShortfallStops = remedy.Outcome.ShortfallStops;
+            answer.Obstacle = ToContract(remedy.Outcome.Obstacle);
         }
 
         return answer;

@@ -69,8 +69,9 @@ internal static class SolveFlashWriter
     {
         var answer = new FlashSolution
         {
-            Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
-            Iso = CameraWriter.Iso(outcome.Iso, input.Scale),
+            Aperture = CameraWriter.Aperture(
+                outcome.FNumber, input.Scale, input.Limits.WidestFNumber, input.Limits.SmallestFNumber),
+            Iso = CameraWriter.Iso(outcome.Iso, input.Scale, input.Limits.LowestIso, input.Limits.HighestIso),
             Pops = (uint)outcome.Pops,
             ExposureLxS = outcome.ExposureLxS,
             RestStops = outcome.RestStops,
@@ -106,6 +107,7 @@ internal static class SolveFlashWriter
         else
         {
             answer.ShortfallStops = remedy.Outcome.ShortfallStops;
+            answer.Obstacle = ToContract(remedy.Outcome.Obstacle);
         }
 
         return answer;

@@ -32,7 +32,7 @@ internal static class BalanceWriter
         return way;
     }
 
-    /// <summary>What to say where a ratio is reached.</summary>
+    /// <summary>What to say where a ratio is reached, of the settings.</summary>
     public static IEnumerable<Advisory> Notes(double restStops, double shutterSpeedS, double syncSpeedS)
     {
         if (Math.Abs(restStops) > RestWorthSayingStops + Rounding)
@@ -67,6 +67,7 @@ internal static class BalanceWriter
                 V1.BalanceRemedyKind.MoveFlashAway,
                 V1.BalanceRemedyKind.DiffuseFlash,
                 V1.BalanceRemedyKind.DimBackLight,
+                V1.BalanceRemedyKind.BrightenBackLight,
             ]))
         {
             yield return Advise.MovingLights();
@@ -81,8 +82,9 @@ internal static class BalanceWriter
     {
         var solution = new BalanceSolution
         {
-            Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale),
-            ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
+            Aperture = CameraWriter.Aperture(outcome.FNumber, input.Scale, input.WidestFNumber, input.SmallestFNumber),
+            ShutterSpeed = CameraWriter.ShutterSpeed(
+                outcome.ShutterSpeedS, input.Scale, input.SyncSpeedS, input.SlowestShutterSpeedS),
             Iso = CameraWriter.Iso(input.Iso, input.Scale),
             Power = CameraWriter.Power(outcome.PowerBelowFullStops),
             PowerSteps = (int)Math.Round(
@@ -134,6 +136,7 @@ internal static class BalanceWriter
         else
         {
             answer.ShortfallStops = remedy.Outcome.ShortfallStops;
+            answer.Obstacle = ToContract(remedy.Outcome.Obstacle);
         }
 
         return answer;

@@ -35,6 +35,7 @@ internal static class FollowWriter
         else
         {
             answer.ShortfallStops = remedy.Outcome.ShortfallStops;
+            answer.Obstacle = BalanceWriter.ToContract(remedy.Outcome.Obstacle);
         }
 
         return answer;
@@ -42,7 +43,8 @@ internal static class FollowWriter
 
     private static FollowSolution Solution(FollowInput input, FollowOutcome outcome) => new()
     {
-        ShutterSpeed = CameraWriter.ShutterSpeed(outcome.ShutterSpeedS, input.Scale),
+        ShutterSpeed = CameraWriter.ShutterSpeed(
+            outcome.ShutterSpeedS, input.Scale, input.SyncSpeedS, input.SlowestShutterSpeedS),
         RestStops = outcome.RestStops,
     };
 }
