@@ -81,7 +81,7 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
         }
         catch (StudioCalcException error)
         {
-            return Failure.Write(error, errors);
+            return Failure.Write(error, parsed.GetValue(_server), errors);
         }
         catch (ArgumentException error)
         {

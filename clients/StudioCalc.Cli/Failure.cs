@@ -6,7 +6,7 @@ namespace StudioCalc.Cli;
 /// <summary>Tells a person what went wrong, and the caller of the process which kind it was.</summary>
 internal static class Failure
 {
-    public static int Write(StudioCalcException error, TextWriter errors)
+    public static int Write(StudioCalcException error, string? server, TextWriter errors)
     {
         if (error is InvalidRequestException invalid)
         {
@@ -15,7 +15,7 @@ internal static class Failure
             return ExitCode.Refused;
         }
 
-        errors.WriteLine(error.Message);
+        errors.WriteLine(server is null ? error.Message : $"{server}: {error.Message}");
         return error.Code switch
         {
             StatusCode.Unavailable => ExitCode.NoConnection,

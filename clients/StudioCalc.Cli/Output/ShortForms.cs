@@ -1,5 +1,6 @@
 using System.Globalization;
 using Google.Protobuf;
+using Google.Protobuf.WellKnownTypes;
 using StudioCalc.V1;
 
 namespace StudioCalc.Cli;
@@ -19,6 +20,12 @@ internal static class ShortForms
         LightingRatio ratio => string.Create(
             CultureInfo.InvariantCulture,
             $"{(ratio.KeyToFill < 1 ? $"1:{1 / ratio.KeyToFill:0.##}" : $"{ratio.KeyToFill:0.##}:1")} key to fill; {ratio.KeyPlusFillToFill:0.##}:1 key and fill to fill, where both reach"),
+        Duration time => time.ToTimeSpan() switch
+        {
+            { TotalHours: >= 1 } span => string.Create(CultureInfo.InvariantCulture, $"{(int)span.TotalHours} h {span.Minutes} min"),
+            { TotalMinutes: >= 1 } span => string.Create(CultureInfo.InvariantCulture, $"{span.Minutes} min {span.Seconds} s"),
+            var span => Units.Number(span.TotalSeconds) + " s",
+        },
         _ => null,
     };
 

@@ -27,7 +27,7 @@ internal static class Units
         var number = unit switch
         {
             "stops" => value.ToString(signed ? "+0.00;-0.00;0.00" : "0.00", CultureInfo.InvariantCulture),
-            _ => Number(value),
+            _ => (signed && value > 0 ? "+" : "") + Number(value),
         };
         if (unit == "stops" && field.Name.Contains("_value", StringComparison.Ordinal))
         {

@@ -15,7 +15,7 @@ public sealed class RefusalTests
         { Settings("""{"mark":"8","scale":"STOP_SCALE_THIRD","tenths":3}"""), "settings.aperture.tenths", "CONFLICT" },
         { Settings("""{"mark":"6.3","tenths":3}"""), "settings.aperture.mark", "UNKNOWN_MARK" },
         { Settings("""{"mark":"5.7"}"""), "settings.aperture.mark", "UNKNOWN_MARK" },
-        { Settings("""{"mark":"5,6"}"""), "settings.aperture.mark", "UNKNOWN_MARK" },
+        { Settings("""{"mark":"5,6"}"""), "settings.aperture.mark", "DECIMAL_COMMA" },
         { Settings(time: """{"timeS":1,"scale":"STOP_SCALE_HALF"}"""), "settings.shutter_speed.scale", "CONFLICT" },
         { Settings(time: """{"mark":"1/59"}"""), "settings.shutter_speed.mark", "UNKNOWN_MARK" },
         { Settings(iso: """{"speed":100,"scale":"STOP_SCALE_HALF"}"""), "settings.iso.scale", "CONFLICT" },
