@@ -23,7 +23,7 @@ internal static class Requests
             PowerScale = StopScale.Tenth,
         },
         BackOverFillStops = 2,
-        Placement = new() { Light = PlacedLight.Fill, StopsOverSetting = -1 },
+        Placement = new() { Light = PlacedLight.Fill, OverSettingStops = -1 },
         Camera = new() { Scale = StopScale.Third, SyncSpeed = new() { Mark = "1/200" } },
         IncludeWorking = working,
     };

@@ -130,7 +130,7 @@ public sealed class DocSnippets : IAsyncLifetime
                 Distance = Length.FromFeetInches(6, 6),
             },
             BackOverFillStops = -6,
-            Placement = new() { Light = PlacedLight.Fill, StopsOverSetting = 0 },
+            Placement = new() { Light = PlacedLight.Fill, OverSettingStops = 0 },
             Camera = new() { SyncSpeed = ShutterSpeed.At("1/200"), SlowestShutterSpeed = ShutterSpeed.Of(Duration.FromMilliseconds(20)) },
             ShutterSpeed = ShutterSpeed.At("1/60"),
             Iso = Iso.At("100"),

@@ -28,9 +28,6 @@ public sealed partial class ConventionTests
         "guide_number_m", "first_guide_number_m",
     ];
 
-    // Stops counted from something: the unit comes first.
-    private static readonly string[] UnitFirst = ["stops_below_full", "stops_over_setting"];
-
     private static readonly IReadOnlyList<MessageDescriptor> Messages = [.. Contract.Files.SelectMany(file => file.MessageTypes)];
 
     private static readonly HashSet<MessageDescriptor> Requests =
@@ -46,12 +43,12 @@ public sealed partial class ConventionTests
     public void EveryNumberWithAFraction_NamesItsUnit() => Assert.Empty(Fields
         .Where(field => field.FieldType == FieldType.Double)
         .Where(field => !Array.Exists(UnitSuffixes, suffix => field.Name.EndsWith(suffix, StringComparison.Ordinal)))
-        .Where(field => !WithoutUnit.Contains(field.Name) && !UnitFirst.Contains(field.Name))
+        .Where(field => !WithoutUnit.Contains(field.Name))
         .Select(field => field.FullName));
 
     [Fact]
     public void ListedNamesWithoutUnit_AreAllInUse() => Assert.Empty(
-        WithoutUnit.Concat(UnitFirst).Except(Fields.Where(field => field.FieldType == FieldType.Double).Select(field => field.Name)));
+        WithoutUnit.Except(Fields.Where(field => field.FieldType == FieldType.Double).Select(field => field.Name)));
 
     [Fact]
     public void NoField_Has64BitsOrSinglePrecision() => Assert.Empty(Fields

@@ -165,7 +165,7 @@ public static class FlashExposure
             if (on.FullEnergyJ is { } full)
             {
                 var W = trail.Given("W", full, "J", "full_energy_j");
-                var x = trail.Given("x", on.PowerBelowFullStops, "stops", "power", "power.stops_below_full");
+                var x = trail.Given("x", on.PowerBelowFullStops, "stops", "power", "power.below_full_stops");
                 energy = trail.Let("J", W * Pow(2, -x), "J", "exposure (43)", "energy_j");
             }
         }

@@ -107,7 +107,7 @@ public static class Balance
         trail.Section("placement");
         var S = trail.Given("S", input.Iso, "", "ISO held", "iso.speed");
         var n = trail.Given("n", input.LensLossStops, "stops", "lens_loss_stops");
-        var p = trail.Given("p", input.PlacedOverSettingStops, "stops", "placement.stops_over_setting");
+        var p = trail.Given("p", input.PlacedOverSettingStops, "stops", "placement.over_setting_stops");
         var V = input.Placed == PlacedLight.Back
             ? trail.Let("V", E + Log2(t), "stops", "value of the back light, placed")
             : trail.Let("V", F + d, "stops", "value of the fill, placed");

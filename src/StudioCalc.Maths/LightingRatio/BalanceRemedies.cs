@@ -136,23 +136,7 @@ public static class BalanceRemedies
             return remedy is null ? null : remedy with { FilterIndex = weakest };
         }
 
-        // The mark at which the change is at least as large as asked; the exact value beyond the marks.
-        double Covering(MarkSeries marks, double value, double stops)
-        {
-            var exact = value * Pow(2, stops);
-            if (marks.Nearest(exact, input.Scale) is not { } mark)
-            {
-                return exact;
-            }
-
-            var falls = Log2(exact / mark.Value) * Sign(stops);
-            if (falls <= Rounding)
-            {
-                return mark.Value;
-            }
-
-            var step = Pow(2, (double)Sign(stops) / mark.Scale.StepsPerStop());
-            return marks.Nearest(mark.Value * step, input.Scale)?.Value ?? exact;
-        }
+        double Covering(MarkSeries marks, double value, double stops) =>
+            marks.Covering(marks.Admitting(value, stops), input.Scale, stops > 0);
     }
 }

@@ -70,9 +70,9 @@ internal static class CameraReader
     /// <summary>Reads a flash head's power as stops below full.</summary>
     public static double? Read(this RequestContext context, FlashPower power, FieldPath path)
     {
-        if (power.ValueCase == FlashPower.ValueOneofCase.StopsBelowFull)
+        if (power.ValueCase == FlashPower.ValueOneofCase.BelowFullStops)
         {
-            return Refuse(context, power.HasOffsetStops, path[FlashPower.OffsetStopsFieldNumber]) ? null : power.StopsBelowFull;
+            return Refuse(context, power.HasOffsetStops, path[FlashPower.OffsetStopsFieldNumber]) ? null : power.BelowFullStops;
         }
 
         if (FlashPowers.Find(power.Fraction) is not { } below)
@@ -82,7 +82,7 @@ internal static class CameraReader
             return null;
         }
 
-        if (below - power.OffsetStops is var stops && stops is >= 0 and <= FlashPowers.LowestStopsBelowFull)
+        if (below - power.OffsetStops is var stops && stops is >= 0 and <= FlashPowers.LowestBelowFullStops)
         {
             return stops;
         }

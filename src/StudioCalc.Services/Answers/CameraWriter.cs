@@ -53,10 +53,10 @@ internal static class CameraWriter
         return answer;
     }
 
-    public static FlashPowerAnswer Power(double stopsBelowFull)
+    public static FlashPowerAnswer Power(double belowFullStops)
     {
-        var (fraction, offset) = FlashPowers.Show(stopsBelowFull);
-        return new() { StopsBelowFull = stopsBelowFull, Fraction = fraction, OffsetStops = offset };
+        var (fraction, offset) = FlashPowers.Show(belowFullStops);
+        return new() { BelowFullStops = belowFullStops, Fraction = fraction, OffsetStops = offset };
     }
 
     private static Mark? Within(Mark? mark, double lowest, double highest) =>

@@ -42,7 +42,7 @@ internal static class BalanceReader
             Fill = FlashSum.Of([.. fills.Select(fill => fill.Light.Level)], ref trail),
             BackOverFillStops = request.BackOverFillStops,
             Placed = request.Placement.Light == V1.PlacedLight.Back ? Maths.PlacedLight.Back : Maths.PlacedLight.Fill,
-            PlacedOverSettingStops = request.Placement.StopsOverSetting,
+            PlacedOverSettingStops = request.Placement.OverSettingStops,
             ShutterSpeedS = shutterSpeed!.Value,
             Iso = iso!.Value,
             LensLossStops = request.LensLossStops,

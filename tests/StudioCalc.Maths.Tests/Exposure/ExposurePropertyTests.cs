@@ -83,5 +83,5 @@ public sealed class ExposurePropertyTests
     [InlineData("1/-8", null)]
     [InlineData("1/99999999999", null)]
     [InlineData("", null)]
-    public void FlashPowers_Fraction_IsStopsBelowFullOrNothing(string text, int? stops) => Assert.Equal(stops, FlashPowers.Find(text));
+    public void FlashPowers_Fraction_IsBelowFullStopsOrNothing(string text, int? stops) => Assert.Equal(stops, FlashPowers.Find(text));
 }

@@ -63,7 +63,7 @@ internal static class RandomRequests
         ("ShutterSpeed", "mark") => Gen.OneOf<object>("1/4000", "1/250", "1/125", "1/60", "1/30", "1/8", "1", "30 s"),
         ("Iso", "mark") => Gen.OneOf<object>("50", "100", "200", "400", "1600"),
         ("FlashPower", "fraction") => Gen.OneOf<object>("1/2", "1/4", "1/8", "1/16"),
-        ("FlashPower", "stops_below_full") => Gen.Double[1, 6].Select(stops => (object)stops),
+        ("FlashPower", "below_full_stops") => Gen.Double[1, 6].Select(stops => (object)stops),
         ("FlashReading", "includes_ambient") => Gen.Const<object>(false),
         ("Camera", "sync_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = Math.Pow(2, -23 / 3.0) }),
         ("Camera", "slowest_shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 2 }),
@@ -73,7 +73,7 @@ internal static class RandomRequests
         ("Camera", "lowest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1 }),
         ("Camera", "highest_iso") => Gen.Const<object>(() => new V1.Iso { Speed = 1e7 }),
         ("CloseUp", "f_numbers_are_effective") => Gen.Const<object>(true),
-        ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("FlashFill", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { BelowFullStops = FlashPowers.LowestBelowFullStops }),
         ("BalanceFillRequest", "back_light") => Maker.Of(V1.ContinuousReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
         ("FlashFill", "reading") => Maker.Of(V1.FlashReading.Descriptor)
@@ -81,7 +81,7 @@ internal static class RandomRequests
         ("SolveFlashRequest", "units") => Maker.Of(V1.FlashUnit.Descriptor).Select(unit => (object)Placed((V1.FlashUnit)unit)),
         ("SolveFlashRequest", "aperture") => Gen.Const<object>(() => new V1.Aperture { Mark = "f/8" }),
         ("SolveFlashRequest", "iso") => Gen.Const<object>(() => new V1.Iso { Mark = "200" }),
-        ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { StopsBelowFull = FlashPowers.LowestStopsBelowFull }),
+        ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { BelowFullStops = FlashPowers.LowestBelowFullStops }),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
         _ => null,
     };

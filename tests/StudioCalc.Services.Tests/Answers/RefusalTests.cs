@@ -30,7 +30,7 @@ public sealed class RefusalTests
     {
         { "fill.reading.continuous", "CONFLICT", request => request.Fill.Reading = request.BackLight.Clone() },
         { "fill.reading.flash.includes_ambient", "CONFLICT", request => request.Fill.Reading.Flash.IncludesAmbient = true },
-        { "fill.power.offset_stops", "CONFLICT", request => request.Fill.Power = new() { StopsBelowFull = 2, OffsetStops = 0 } },
+        { "fill.power.offset_stops", "CONFLICT", request => request.Fill.Power = new() { BelowFullStops = 2, OffsetStops = 0 } },
         { "fill.power.offset_stops", "OUT_OF_RANGE", request => request.Fill.Power = new() { Fraction = "1/1", OffsetStops = 0.1 } },
         { "fill.power.fraction", "UNKNOWN_MARK", request => request.Fill.Power = new() { Fraction = "1/3" } },
         { "fill.power", "CONFLICT", request => request.Fill.LowestPower = new() { Fraction = "1/4" } },

@@ -118,9 +118,9 @@ public sealed class SolveFlashTests
     public void Request_PowerOutsideTheUnitsRange_IsRefused()
     {
         var request = One(FlashUnknown.Aperture, guideNumberM: 16, distanceMm: 1000, null);
-        request.Units[0].Power = new() { StopsBelowFull = 7.1 };
+        request.Units[0].Power = new() { BelowFullStops = 7.1 };
         Assert.Equal([("units[0].power", "CONFLICT")], Calls.Refused(() => Calls.Exposure.SolveFlash(request)));
-        request.LowestPower = new() { StopsBelowFull = 8 };
+        request.LowestPower = new() { BelowFullStops = 8 };
         Assert.Empty(Calls.Refused(() => Calls.Exposure.SolveFlash(request)));
     }
 

@@ -16,7 +16,7 @@ public sealed class BalanceFillExampleTests
         var way = Answer.Ways[0];
         var solution = way.Solution;
         Assert.Equal(BalanceVariable.FlashPower, way.Variable);
-        Assert.Equal((-10, "1/16", 4.0, 0.0), (solution.PowerSteps, solution.Power.Fraction, solution.Power.StopsBelowFull, solution.Power.OffsetStops));
+        Assert.Equal((-10, "1/16", 4.0, 0.0), (solution.PowerSteps, solution.Power.Fraction, solution.Power.BelowFullStops, solution.Power.OffsetStops));
         Assert.Equal(-1, solution.ChangeStops, 1e-12);
         Assert.Equal("f/4", solution.FillMeters.Mark);
         Assert.Equal(("f/5.6", "1/125", "100"), (solution.Aperture.Mark, solution.ShutterSpeed.Mark, solution.Iso.Mark));
