@@ -8,6 +8,34 @@ public class UnitsTests
 {
     private readonly StudioCalcClient _client = EmbeddedStudioCalc.Create();
 
+    // Published pair of one flash: 51 m, 167 ft (a camera manual, rounded to whole feet).
+    [Fact]
+    public async Task Flash_WithAGuideNumberAndADistanceInFeet_SolvesAsInMetres()
+    {
+        var request = new SolveFlashRequest
+        {
+            Unknown = FlashUnknown.Aperture,
+            Units = { new FlashUnit { GuideNumber = Length.FromFeet(80), Distance = Length.FromFeet(20) } },
+            Iso = Iso.At("100"),
+        };
+
+        var solution = (await _client.Exposure.SolveFlashAsync(request)).Solution;
+
+        Assert.Equal("f/4", solution.Aperture.Mark);
+        Assert.Equal(20, solution.Distance!.Value.Feet, 1e-9);
+        Assert.Equal(167, new FlashUnit { GuideNumberM = 51 }.GuideNumber!.Value.Feet, 0.5);
+    }
+
+    [Fact]
+    public void FlashUnit_WithoutLengths_HasNone()
+    {
+        var unit = new FlashUnit { Distance = Length.FromMeters(1), GuideNumber = Length.FromMeters(58) };
+        unit.Distance = null;
+        unit.GuideNumber = null;
+
+        Assert.Equal(new FlashUnit(), unit);
+    }
+
     [Fact]
     public void Reading_OfAnIlluminance_IsInLux() =>
         Assert.Equal(2000, Reading.Of(Illuminance.FromKilolux(2)).Continuous.IlluminanceLx, 1e-9);
