@@ -39,7 +39,7 @@ public enum BalanceRemedyKind
     /// <summary>Put a neutral-density filter on the lens.</summary>
     FilterLens,
 
-    /// <summary>Take a filter off the lens.</summary>
+    /// <summary>Take filters off the lens, as far as the loss in it comes from filters.</summary>
     UnfilterLens,
 }
 
