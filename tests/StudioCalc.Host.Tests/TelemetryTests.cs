@@ -51,6 +51,21 @@ public sealed class TelemetryTests
     }
 
     [Fact]
+    public async Task Documentation_IsNotCounted()
+    {
+        var counted = new ConcurrentQueue<string>();
+        await using var host = await RunningHost.StartAsync();
+        using var listener = Listen(counted);
+
+        using var page = await host.Http.GetAsync(new Uri("/docs/index.html", UriKind.Relative));
+        using var contract = await host.Http.GetAsync(new Uri("/docs/contract", UriKind.Relative));
+        await host.StopAsync();
+
+        Assert.Equal((HttpStatusCode.OK, HttpStatusCode.OK), (page.StatusCode, contract.StatusCode));
+        Assert.DoesNotContain("unknown Ok Json", counted);
+    }
+
+    [Fact]
     public async Task Collector_Configured_GetsTracesAndMetrics()
     {
         var received = new ConcurrentQueue<string>();

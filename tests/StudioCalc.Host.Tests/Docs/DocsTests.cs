@@ -55,8 +55,8 @@ public sealed partial class DocsTests(HostFixture fixture) : IClassFixture<HostF
         using var first = await SendAsync(HttpMethod.Get, path);
         using var again = await SendAsync(HttpMethod.Get, path, first.Headers.ETag!.ToString());
 
-        // The two files that the page writes itself are small, and come whole each time.
-        Assert.Equal(path is "/docs/index.html" or "/docs/index.js" ? again.StatusCode : HttpStatusCode.NotModified, again.StatusCode);
+        // The two files that start the page are small, and come whole each time.
+        Assert.Equal(path is "/docs/index.html" or "/docs/index.js" ? HttpStatusCode.OK : HttpStatusCode.NotModified, again.StatusCode);
         Assert.Equal(type, first.Content.Headers.ContentType!.MediaType);
     }
 
@@ -77,7 +77,7 @@ public sealed partial class DocsTests(HostFixture fixture) : IClassFixture<HostF
     [InlineData("/docs/refusals/nope")]
     [InlineData("/docs/refusals/required.md")]
     [InlineData("/docs/examples/")]
-    [InlineData("/docs/advisories/../../appsettings.json%00")]
+    [InlineData("/docs/..%2f..%2fappsettings.json")]
     public async Task Page_Unknown_Is404InHtml(string path)
     {
         using var reply = await SendAsync(HttpMethod.Get, path);
