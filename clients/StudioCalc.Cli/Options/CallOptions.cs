@@ -38,6 +38,7 @@ internal sealed class CallOptions
         {
             Arity = spec.Kind == OptionKind.Flag ? ArgumentArity.Zero : new ArgumentArity(0, Math.Max(1, times)),
             AllowMultipleArgumentsPerToken = false,
+            CustomParser = result => [.. result.Tokens.Select(token => token.Value)],
         };
         switch (spec.Field.FieldType)
         {
