@@ -15,7 +15,7 @@ namespace StudioCalc.Services.Tests;
 /// The contract is compiled twice, the second time against the evaluator's own types; messages pass as bytes. Both sides are brought to the set of (path, reason):
 /// a oneof's path ends in its own name on both sides; the evaluator's rule identifiers become the contract's reasons;
 /// several broken rules of one reason at one path count once; and items of a list with too many of them are left out,
-/// as the checks do not look at those.
+/// as the checks do not look at those. Durations are normal here; the evaluator does not look for others.
 /// </remarks>
 public sealed class EvaluatorComparisonTests
 {
