@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net.Http;
+using System.Net.Sockets;
 using System.Security.Authentication;
 using Grpc.Core;
 
@@ -27,7 +28,7 @@ internal static class ErrorText
             ? "No TLS connection could be made: either the port speaks clear text, which an http address asks for, or its "
                 + "certificate is not trusted here."
             : causes.Exists(IsCutOff)
-            ? "The port closed the connection without an answer. It may want TLS, which an https address asks for, or not be a gRPC port."
+            ? "The connection was closed without an answer: the host went away, or the port wants TLS, which an https address asks for."
             : $"{error.StatusCode}: {error.Status.Detail}";
         return causes.LastOrDefault() is { } cause && !text.Contains(cause.Message, StringComparison.Ordinal)
             ? $"{text} ({cause.Message})"
@@ -41,7 +42,7 @@ internal static class ErrorText
     private static bool IsTls(Exception cause) =>
         cause is AuthenticationException or HttpRequestException { HttpRequestError: HttpRequestError.SecureConnectionError };
 
-    private static bool IsCutOff(Exception cause) => cause is HttpIOException { HttpRequestError: HttpRequestError.ResponseEnded };
+    private static bool IsCutOff(Exception cause) => cause is IOException or SocketException { SocketErrorCode: SocketError.ConnectionReset };
 
     private static IEnumerable<Exception> CausesOf(RpcException error)
     {

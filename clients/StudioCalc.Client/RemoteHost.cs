@@ -26,6 +26,8 @@ internal static class RemoteHost
                 PooledConnectionIdleTimeout = options.IdleTimeout,
             },
             DisposeHttpClient = true,
+            InitialReconnectBackoff = TimeSpan.FromSeconds(0.25),
+            MaxReconnectBackoff = TimeSpan.FromSeconds(5),
             LoggerFactory = loggers,
             ServiceConfig = new()
             {

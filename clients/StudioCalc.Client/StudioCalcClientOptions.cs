@@ -59,7 +59,7 @@ public sealed class StudioCalcClientOptions
         {
             yield return fault;
         }
-        else if (ApiKey is not null && !AllowApiKeyInClearText && !IsTls && !(Addresses is [] ? [Address!] : Addresses).All(address => address.IsLoopback))
+        else if (ApiKey is not null && !AllowApiKeyInClearText && !IsTls && !(Addresses is [] ? [Address!] : Addresses).All(IsOnThisMachine))
         {
             yield return "ApiKey would go over the network in clear text: use https, or set AllowApiKeyInClearText.";
         }
@@ -110,6 +110,9 @@ public sealed class StudioCalcClientOptions
         ({ } address, []) when !IsHttp(address) => "Address must be an http or https address, or dns:///name:port.",
         _ => null,
     };
+
+    // A dns address has no host part, which counts as loopback; where its name leads is not known.
+    private static bool IsOnThisMachine(Uri address) => IsHttp(address) && address.IsLoopback;
 
     private static bool IsHttp(Uri address) => address is { IsAbsoluteUri: true, Scheme: "http" or "https" };
 

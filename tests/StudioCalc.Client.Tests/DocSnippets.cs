@@ -66,11 +66,11 @@ public sealed class DocSnippets : IAsyncLifetime
     [Fact]
     public async Task Connect_ToANameByDns_Answers()
     {
-        var address = new Uri($"dns:///localhost:{this.address.Port}");
+        var name = new Uri($"dns:///localhost:{address.Port}");
         // snippet: dns
         await using var client = StudioCalcClient.Connect(new StudioCalcClientOptions
         {
-            Address = address, // such as dns:///studiocalc.studio.internal:8081
+            Address = name, // such as dns:///studiocalc.studio.internal:8081
             DnsTls = false,
             DnsRefresh = TimeSpan.FromSeconds(10),
         });

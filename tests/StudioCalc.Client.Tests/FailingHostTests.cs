@@ -161,6 +161,7 @@ public class FailingHostTests
         var serving = ServeAsync(listener);
         await using var client = StudioCalcClient.Connect(new Uri($"http://{listener.LocalEndpoint}"));
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        await client.DisposeAsync();
         listener.Stop();
         await Assert.ThrowsAnyAsync<Exception>(() => serving);
         Assert.Contains("HTTP/2", error.Message, StringComparison.Ordinal);

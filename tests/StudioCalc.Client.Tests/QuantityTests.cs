@@ -30,7 +30,7 @@ public class QuantityTests
         set.Invoke(null, [message, quantity]);
         var read = (IQuantity)get.Invoke(null, [message])!;
         Assert.Equal(3.5, (double)read.As(quantity.Unit), 1e-9);
-        Assert.Single(message.Descriptor.Fields.InDeclarationOrder(), field => field.Accessor.HasValue(message));
+        Assert.Single(message.Descriptor.Fields.InDeclarationOrder(), field => field.HasPresence && field.Accessor.HasValue(message));
 
         set.Invoke(null, [message, null]);
         Assert.Equal(Activator.CreateInstance(type), message);
