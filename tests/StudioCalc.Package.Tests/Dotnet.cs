@@ -12,6 +12,7 @@ internal static class Dotnet
         var start = new ProcessStartInfo("dotnet", arguments)
         {
             WorkingDirectory = directory,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
