@@ -20,4 +20,13 @@ public static class EmbeddedStudioCalc
         services.TryAddSingleton(_ => Create());
         return services;
     }
+
+    /// <summary>Registers one <see cref="StudioCalcClient"/> with the services in process under a name, which is its service
+    /// key.</summary>
+    public static IServiceCollection AddEmbeddedStudioCalc(this IServiceCollection services, string name)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        services.TryAddKeyedSingleton(name, (_, _) => Create());
+        return services;
+    }
 }

@@ -1,4 +1,5 @@
 using Grpc.Core;
+using Grpc.Core.Interceptors;
 
 namespace StudioCalc.Client;
 
@@ -6,12 +7,15 @@ namespace StudioCalc.Client;
 /// <param name="invoker">Carries the calls.</param>
 /// <param name="timeout">The time allowed for a call with all its attempts.</param>
 /// <param name="headers">Sent with every call.</param>
-internal sealed class CallPath(CallInvoker invoker, TimeSpan timeout, Metadata? headers = null)
+/// <param name="server">Where the calls go, where that is one place.</param>
+/// <param name="connections">Knows why no host can be reached.</param>
+internal sealed class CallPath(
+    CallInvoker invoker, TimeSpan timeout, Metadata? headers = null, Uri? server = null, Connections? connections = null)
 {
     /// <summary>A path that ends in UNIMPLEMENTED, for test doubles that answer some calls themselves.</summary>
     public static CallPath Unanswered { get; } = new(new FakeCallInvoker(), Timeout.InfiniteTimeSpan);
 
-    public CallInvoker Invoker { get; } = invoker;
+    public CallInvoker Invoker { get; } = invoker.Intercept(new Tracing(server));
 
     public async Task<TResponse> RunAsync<TRequest, TResponse>(
         Func<TRequest, CallOptions, AsyncUnaryCall<TResponse>> call, TRequest request, CancellationToken cancellationToken)
@@ -30,7 +34,7 @@ internal sealed class CallPath(CallInvoker invoker, TimeSpan timeout, Metadata? 
         }
         catch (RpcException error)
         {
-            throw Errors.Of(error, await HeadersAsync(running).ConfigureAwait(false), timeout);
+            throw Errors.Of(error, await HeadersAsync(running).ConfigureAwait(false), timeout, connections?.Trouble);
         }
     }
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Net.Http;
+using System.Net.Sockets;
+using System.Security.Authentication;
 using Grpc.Core;
 
 namespace StudioCalc.Client;
@@ -10,15 +12,23 @@ internal static class ErrorText
     private const int Http2ProtocolError = 0x1;
     private const int Http2Http11Required = 0xd;
 
-    public static string Of(RpcException error, TimeSpan timeout)
+    public static string Of(RpcException error, TimeSpan timeout, string? trouble)
     {
+        if (error.StatusCode == StatusCode.DeadlineExceeded)
+        {
+            return string.Create(CultureInfo.InvariantCulture,
+                $"No answer by the deadline, after the timeout of {timeout.TotalSeconds} s. {trouble ?? "The host is slow, or out of reach."}");
+        }
+
         var causes = CausesOf(error).ToList();
-        var text = error.StatusCode == StatusCode.DeadlineExceeded
-            ? string.Create(CultureInfo.InvariantCulture,
-                $"No answer within the timeout of {timeout.TotalSeconds} s: the host is slow, or out of reach.")
-            : causes.Exists(IsWrongPort)
+        var text = causes.Exists(IsWrongPort)
             ? "The port seems not to speak HTTP/2, which gRPC needs. In clear text a host serves gRPC and HTTP/1.1 on two ports: "
                 + "take the one for gRPC. Behind a proxy, check that it passes HTTP/2."
+            : causes.Exists(IsTls)
+            ? "No TLS connection could be made: either the port speaks clear text, which an http address asks for, or its "
+                + "certificate is not trusted here."
+            : causes.Exists(IsCutOff)
+            ? "The connection was closed without an answer: the host went away, or the port wants TLS, which an https address asks for."
             : $"{error.StatusCode}: {error.Status.Detail}";
         return causes.LastOrDefault() is { } cause && !text.Contains(cause.Message, StringComparison.Ordinal)
             ? $"{text} ({cause.Message})"
@@ -28,6 +38,11 @@ internal static class ErrorText
     // A server that knows HTTP/2 says that it wants HTTP/1.1; from any other the answer is garbage.
     private static bool IsWrongPort(Exception cause) =>
         cause is HttpProtocolException { ErrorCode: Http2ProtocolError or Http2Http11Required };
+
+    private static bool IsTls(Exception cause) =>
+        cause is AuthenticationException or HttpRequestException { HttpRequestError: HttpRequestError.SecureConnectionError };
+
+    private static bool IsCutOff(Exception cause) => cause is IOException or SocketException { SocketErrorCode: SocketError.ConnectionReset };
 
     private static IEnumerable<Exception> CausesOf(RpcException error)
     {

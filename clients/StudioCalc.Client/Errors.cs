@@ -14,14 +14,14 @@ internal static class Errors
     private static readonly Dictionary<string, RefusalReason> Reasons =
         Enum.GetValues<RefusalReason>().ToDictionary(Refusal.NameOf, StringComparer.Ordinal);
 
-    public static StudioCalcException Of(RpcException error, Metadata? headers, TimeSpan timeout)
+    public static StudioCalcException Of(RpcException error, Metadata? headers, TimeSpan timeout, string? trouble)
     {
         var details = error.Trailers.GetRpcStatus(ignoreParseError: true);
         var reason = details?.GetDetail<ErrorInfo>() is { Domain: Contract.ErrorDomain } info ? ReasonOf(info.Reason) : (RefusalReason?)null;
         var requestId = error.Trailers.GetValue(RequestIdHeader) ?? headers?.GetValue(RequestIdHeader);
         return error.StatusCode == StatusCode.InvalidArgument
             ? new InvalidRequestException(error.Status.Detail, ViolationsOf(details), error) { Reason = reason, RequestId = requestId }
-            : new StudioCalcException(error.StatusCode, ErrorText.Of(error, timeout), error)
+            : new StudioCalcException(error.StatusCode, ErrorText.Of(error, timeout, trouble), error)
             {
                 Reason = reason,
                 RequestId = requestId,

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Google.Protobuf;
 using Grpc.Core;
+using StudioCalc.Contracts;
 
 namespace StudioCalc.Client;
 
@@ -43,7 +44,11 @@ internal sealed class FakeCallInvoker : CallInvoker
         where TRequest : class
     {
         var received = (IMessage)((IDeepCloneable<TRequest>)request).Clone();
-        Requests.Enqueue(received);
+        if (Contract.Services.Any(service => service.FullName == method.ServiceName))
+        {
+            Requests.Enqueue(received);
+        }
+
         if (!_answers.TryGetValue(typeof(TRequest), out var answer))
         {
             return Task.FromException<TResponse>(

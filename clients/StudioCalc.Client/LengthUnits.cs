@@ -68,6 +68,23 @@ public static class LengthUnits
                 }
             }
         }
+
+        /// <summary>Width of the face that gives off the light; null when it is not set.</summary>
+        public Length? SourceWidth
+        {
+            get => unit.HasSourceWidthMm ? UnitsNet.Length.FromMillimeters(unit.SourceWidthMm) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    unit.SourceWidthMm = given.Millimeters;
+                }
+                else
+                {
+                    unit.ClearSourceWidthMm();
+                }
+            }
+        }
     }
 
     extension(FlashSolution solution)

@@ -24,4 +24,41 @@ public static class LightUnits
         /// <summary>Luminance that the settings suit.</summary>
         public Luminance Luminance => Luminance.FromCandelasPerSquareMeter(exposure.LuminanceCdPerM2);
     }
+
+    extension(ContinuousReading reading)
+    {
+        /// <summary>Illuminance on a flat receptor; null when it is not set.</summary>
+        public Illuminance? Illuminance
+        {
+            get => reading.HasIlluminanceLx ? UnitsNet.Illuminance.FromLux(reading.IlluminanceLx) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    reading.IlluminanceLx = given.Lux;
+                }
+                else
+                {
+                    reading.ClearIlluminanceLx();
+                }
+            }
+        }
+
+        /// <summary>Luminance of the subject; null when it is not set.</summary>
+        public Luminance? Luminance
+        {
+            get => reading.HasLuminanceCdPerM2 ? UnitsNet.Luminance.FromCandelasPerSquareMeter(reading.LuminanceCdPerM2) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    reading.LuminanceCdPerM2 = given.CandelasPerSquareMeter;
+                }
+                else
+                {
+                    reading.ClearLuminanceCdPerM2();
+                }
+            }
+        }
+    }
 }

@@ -7,6 +7,9 @@ namespace StudioCalc.Client;
 /// <summary>All calls, a member a subject. Safe to use from many threads at once: create one and share it.</summary>
 public class StudioCalcClient : IDisposable, IAsyncDisposable
 {
+    /// <summary>Name of the activity source for tracing: one activity a call.</summary>
+    public const string ActivitySourceName = "StudioCalc.Client";
+
     private readonly CallPath _calls;
     private readonly IDisposable? _channel;
 
@@ -14,9 +17,8 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
     /// <param name="invoker">Carries the calls.</param>
     /// <param name="timeout">The time allowed for each call; <see cref="Timeout.InfiniteTimeSpan"/> for no limit.</param>
     public StudioCalcClient(CallInvoker invoker, TimeSpan timeout)
-        : this(new CallPath(invoker, timeout), null)
+        : this(new CallPath(invoker ?? throw new ArgumentNullException(nameof(invoker)), timeout), null)
     {
-        ArgumentNullException.ThrowIfNull(invoker);
         if (!StudioCalcClientOptions.IsTimeout(timeout))
         {
             throw new ArgumentOutOfRangeException(nameof(timeout), timeout, StudioCalcClientOptions.TimeoutRule);
@@ -73,6 +75,26 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         ArgumentNullException.ThrowIfNull(method);
         return UntypedCall.Of(method).RunAsync(_calls, request, cancellationToken);
     }
+
+    /// <summary>Waits until the host is up and says that it serves.</summary>
+    /// <param name="timeout">How long to wait at most; <see cref="Timeout.InfiniteTimeSpan"/> for no limit.</param>
+    /// <param name="cancellationToken">Ends the waiting.</param>
+    /// <exception cref="StudioCalcException">DEADLINE_EXCEEDED: the time is over; the message tells what the host said last.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public virtual Task WaitUntilServingAsync(TimeSpan timeout, CancellationToken cancellationToken = default)
+    {
+        if (!StudioCalcClientOptions.IsTimeout(timeout))
+        {
+            throw new ArgumentOutOfRangeException(nameof(timeout), timeout, StudioCalcClientOptions.TimeoutRule);
+        }
+
+        return ServingCheck.WaitAsync(_calls, timeout, cancellationToken);
+    }
+
+    /// <summary>Waits until the host is up and says that it serves, for as long as the token allows.</summary>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public Task WaitUntilServingAsync(CancellationToken cancellationToken) =>
+        WaitUntilServingAsync(Timeout.InfiniteTimeSpan, cancellationToken);
 
     /// <summary>Closes the connection, if this client made it.</summary>
     public void Dispose()

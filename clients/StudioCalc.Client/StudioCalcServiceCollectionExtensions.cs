@@ -8,6 +8,11 @@ namespace StudioCalc.Client;
 /// <summary>Registers clients of remote hosts.</summary>
 public static class StudioCalcServiceCollectionExtensions
 {
+    /// <summary>Registers one <see cref="StudioCalcClient"/> for the whole application, which configures
+    /// <see cref="StudioCalcClientOptions"/> elsewhere. They are checked when the client is first asked for.</summary>
+    public static IServiceCollection AddStudioCalcClient(this IServiceCollection services) =>
+        AddStudioCalcClient(services, static _ => { });
+
     /// <summary>Registers one <see cref="StudioCalcClient"/> for the whole application. Its options are checked when it is first
     /// asked for.</summary>
     public static IServiceCollection AddStudioCalcClient(
@@ -17,6 +22,11 @@ public static class StudioCalcServiceCollectionExtensions
         services.TryAddSingleton(provider => Connect(provider, Options.DefaultName));
         return services;
     }
+
+    /// <summary>Registers one <see cref="StudioCalcClient"/> under a name, which is its service key. The application configures
+    /// <see cref="StudioCalcClientOptions"/> of that name elsewhere.</summary>
+    public static IServiceCollection AddStudioCalcClient(this IServiceCollection services, string name) =>
+        AddStudioCalcClient(services, name, static _ => { });
 
     /// <summary>Registers one <see cref="StudioCalcClient"/> under a name, which is its service key.</summary>
     public static IServiceCollection AddStudioCalcClient(

@@ -21,4 +21,98 @@ public static class TimeUnits
         /// <summary>The exact exposure time.</summary>
         public Duration Time => Duration.FromSeconds(answer.TimeS);
     }
+
+    extension(ShutterSpeed speed)
+    {
+        /// <summary>The exposure time that is taken literally; null when it is not set.</summary>
+        public Duration? Time
+        {
+            get => speed.HasTimeS ? UnitsNet.Duration.FromSeconds(speed.TimeS) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    speed.TimeS = given.Seconds;
+                }
+                else
+                {
+                    speed.ClearTimeS();
+                }
+            }
+        }
+    }
+
+    extension(FreezeMotionRequest request)
+    {
+        /// <summary>Duration of the flash; null when it is not set.</summary>
+        public Duration? FlashDuration
+        {
+            get => request.HasFlashDurationS ? UnitsNet.Duration.FromSeconds(request.FlashDurationS) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    request.FlashDurationS = given.Seconds;
+                }
+                else
+                {
+                    request.ClearFlashDurationS();
+                }
+            }
+        }
+    }
+
+    extension(EstimateRecyclingRequest request)
+    {
+        /// <summary>Time to recycle after a full-power flash; null when it is not set.</summary>
+        public Duration? RecycleTime
+        {
+            get => request.HasRecycleTimeS ? UnitsNet.Duration.FromSeconds(request.RecycleTimeS) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    request.RecycleTimeS = given.Seconds;
+                }
+                else
+                {
+                    request.ClearRecycleTimeS();
+                }
+            }
+        }
+
+        /// <summary>The shortest time between two flashes at any power; null when it is not set.</summary>
+        public Duration? ShortestRecycle
+        {
+            get => request.HasShortestRecycleS ? UnitsNet.Duration.FromSeconds(request.ShortestRecycleS) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    request.ShortestRecycleS = given.Seconds;
+                }
+                else
+                {
+                    request.ClearShortestRecycleS();
+                }
+            }
+        }
+
+        /// <summary>Time between frames that is wanted; null when it is not set.</summary>
+        public Duration? WantedInterval
+        {
+            get => request.HasWantedIntervalS ? UnitsNet.Duration.FromSeconds(request.WantedIntervalS) : null;
+            set
+            {
+                if (value is { } given)
+                {
+                    request.WantedIntervalS = given.Seconds;
+                }
+                else
+                {
+                    request.ClearWantedIntervalS();
+                }
+            }
+        }
+    }
 }

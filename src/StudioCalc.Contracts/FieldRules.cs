@@ -48,7 +48,7 @@ public sealed record FieldRules
     {
         ArgumentNullException.ThrowIfNull(field);
         var rules = new FieldRules();
-        if (field.GetOptions()?.GetExtension(ValidateExtensions.Field) is { } annotation)
+        if (Annotations.Of(field) is { } annotation)
         {
             rules.Read(annotation, field.FullName);
         }
@@ -63,14 +63,14 @@ public sealed record FieldRules
     public static bool IsRequired(OneofDescriptor oneof)
     {
         ArgumentNullException.ThrowIfNull(oneof);
-        return oneof.GetOptions()?.GetExtension(ValidateExtensions.Oneof) is { Required: true };
+        return Annotations.Of(oneof) is { Required: true };
     }
 
     /// <summary>Throws when a message as a whole has a rule; such rules are not known.</summary>
     public static void RefuseMessageRules(MessageDescriptor message)
     {
         ArgumentNullException.ThrowIfNull(message);
-        if (message.GetOptions()?.GetExtension(ValidateExtensions.Message) is not null)
+        if (Annotations.Of(message) is not null)
         {
             throw Unknown(message.FullName);
         }

@@ -62,6 +62,7 @@ internal static partial class JsonFields
         {
             FieldType.Double when text is not null && CommaNumber().IsMatch(text) =>
                 (RefusalReason.DecimalComma, "Write the number with a point, not a comma."),
+            FieldType.Double when text is "NaN" or "Infinity" or "-Infinity" => (RefusalReason.OutOfRange, "Must be a finite number."),
             FieldType.Double => (RefusalReason.WrongType, "Must be a number, without quotes in JSON."),
             FieldType.UInt32 => (RefusalReason.WrongType, "Must be a whole number from 0."),
             FieldType.Int32 or FieldType.SInt32 => (RefusalReason.WrongType, "Must be a whole number."),

@@ -1,4 +1,5 @@
 using Grpc.Core;
+using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using StudioCalc.Client.Embedded;
 using StudioCalc.V1;
@@ -52,6 +53,42 @@ public sealed class DocSnippets : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Connect_ToSeveralHosts_Answers()
+    {
+        await using var other = await TestHost.StartAsync();
+        var second = other.Address;
+        // snippet: several
+        await using var client = StudioCalcClient.Connect(new StudioCalcClientOptions { Addresses = { address, second } });
+        // end snippet
+        Assert.NotEmpty((await client.Capabilities.GetCapabilitiesAsync(new())).Services);
+    }
+
+    [Fact]
+    public async Task Connect_ToANameByDns_Answers()
+    {
+        var name = new Uri($"dns:///localhost:{address.Port}");
+        // snippet: dns
+        await using var client = StudioCalcClient.Connect(new StudioCalcClientOptions
+        {
+            Address = name, // such as dns:///studiocalc.studio.internal:8081
+            DnsTls = false,
+            DnsRefresh = TimeSpan.FromSeconds(10),
+        });
+        // end snippet
+        Assert.NotEmpty((await client.Capabilities.GetCapabilitiesAsync(new())).Services);
+    }
+
+    [Fact]
+    public async Task WaitUntilServing_OfAHost_Returns()
+    {
+        await using var client = StudioCalcClient.Connect(address);
+        // snippet: wait
+        await client.WaitUntilServingAsync(TimeSpan.FromSeconds(30));
+        // end snippet
+        Assert.NotEmpty((await client.Capabilities.GetCapabilitiesAsync(new())).Services);
+    }
+
+    [Fact]
     public async Task Embedded_WithoutAHost_Answers()
     {
         // snippet: embedded
@@ -73,6 +110,20 @@ public sealed class DocSnippets : IAsyncLifetime
         await using var provider = services.BuildServiceProvider();
         Assert.NotNull(provider.GetRequiredService<PowerCard>());
         Assert.NotNull(provider.GetRequiredKeyedService<StudioCalcClient>("second studio"));
+    }
+
+    [Fact]
+    public async Task Registration_FromConfiguration_Resolves()
+    {
+        var services = new ServiceCollection();
+        IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection(
+            new Dictionary<string, string?>(StringComparer.Ordinal) { ["StudioCalc:Address"] = address.ToString() }).Build();
+        // snippet: configuration
+        services.Configure<StudioCalcClientOptions>(configuration.GetSection("StudioCalc"));
+        services.AddStudioCalcClient();
+        // end snippet
+        await using var provider = services.BuildServiceProvider();
+        Assert.NotNull(provider.GetRequiredService<StudioCalcClient>());
     }
 
     // snippet: user
@@ -172,6 +223,24 @@ public sealed class DocSnippets : IAsyncLifetime
         Assert.Equal(2, sent.BackOverFillStops);
         // end snippet
     }
+
+    // snippet: substitute
+    private sealed class TwoStopsOver : ExposureClient
+    {
+        public override Task<EvaluateExposureResponse> EvaluateExposureAsync(
+            EvaluateExposureRequest request, CancellationToken cancellationToken = default) =>
+            Task.FromResult(new EvaluateExposureResponse { LightOverSettingStops = 2 });
+    }
+
+    private sealed class ClientWithTwoStopsOver : StudioCalcClient
+    {
+        public override ExposureClient Exposure { get; } = new TwoStopsOver();
+    }
+    // end snippet
+
+    [Fact]
+    public async Task Substitute_OfASubject_Answers() => Assert.Equal(
+        2, (await new ClientWithTwoStopsOver().Exposure.EvaluateExposureAsync(new())).LightOverSettingStops);
 
     [Fact]
     public async Task PowerCard_OfARefusal_LetsItThrough()

@@ -1,8 +1,10 @@
 using System.Net;
 using System.Net.Sockets;
 using Grpc.Core;
+using Grpc.Core.Interceptors;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using StudioCalc.Contracts;
+using StudioCalc.Services;
 using StudioCalc.V1;
 
 namespace StudioCalc.Client.Tests;
@@ -57,6 +59,16 @@ public class FailingHostTests
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
         Assert.Equal(StatusCode.DeadlineExceeded, error.Code);
         Assert.Contains("timeout of 0.25 s", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_WithATimeout_CarriesItsDeadlineInUtc()
+    {
+        DateTime? deadline = null;
+        var client = new StudioCalcClient(
+            new InProcessCallInvoker().Intercept(new DeadlineReader(given => deadline = given)), TimeSpan.FromMinutes(1));
+        await client.Exposure.EvaluateExposureAsync(Samples.Exposure());
+        Assert.Equal(DateTimeKind.Utc, deadline!.Value.Kind);
     }
 
     [Fact]
@@ -149,6 +161,7 @@ public class FailingHostTests
         var serving = ServeAsync(listener);
         await using var client = StudioCalcClient.Connect(new Uri($"http://{listener.LocalEndpoint}"));
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        await client.DisposeAsync();
         listener.Stop();
         await Assert.ThrowsAnyAsync<Exception>(() => serving);
         Assert.Contains("HTTP/2", error.Message, StringComparison.Ordinal);
@@ -166,6 +179,76 @@ public class FailingHostTests
     }
 
     [Fact]
+    public async Task Call_OverHttpsToAPortInClearText_HintsAtHttp()
+    {
+        await using var host = await TestHost.StartAsync();
+        await using var client = host.Connect(options => options.Address = new UriBuilder(host.Address) { Scheme = "https" }.Uri);
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Contains("speaks clear text", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_InClearTextToAPortOfTls_HintsAtHttps()
+    {
+        await using var host = await TestHost.StartAsync(tls: true);
+        await using var client = host.Connect(options => options.Address = new UriBuilder(host.Address) { Scheme = "http" }.Uri);
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Contains("https", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_WithACertificateThatIsNotTrusted_TellsSo()
+    {
+        await using var host = await TestHost.StartAsync(tls: true);
+        await using var client = host.Connect();
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        Assert.Contains("certificate", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Call_ThatRunsIntoItsDeadlineWhileRetryingAClosedPort_TellsBoth()
+    {
+        Uri address;
+        await using (var host = await TestHost.StartAsync())
+        {
+            address = host.Address;
+        }
+
+        await using var client = StudioCalcClient.Connect(
+            new StudioCalcClientOptions { Address = address, MaxAttempts = 5, Timeout = TimeSpan.FromSeconds(0.4) });
+        StudioCalcException error;
+        do
+        {
+            error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        }
+        while (error.Code == StatusCode.Unavailable);
+        Assert.Equal(StatusCode.DeadlineExceeded, error.Code);
+        Assert.Contains("deadline", error.Message, StringComparison.Ordinal);
+        Assert.Contains("refused", error.Message, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task Call_ThatRunsIntoItsDeadlineWhileConnecting_TellsThatNoHostWasReached()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start(backlog: 0);
+        var waiting = new List<TcpClient>();
+        for (var i = 0; i < 4; i++)
+        {
+            waiting.Add(new());
+            _ = waiting[^1].ConnectAsync((IPEndPoint)listener.LocalEndpoint);
+        }
+
+        await using var client = StudioCalcClient.Connect(
+            new StudioCalcClientOptions { Address = new($"http://{listener.LocalEndpoint}"), Timeout = TimeSpan.FromSeconds(0.5) });
+        var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+        waiting.ForEach(connection => connection.Dispose());
+        Assert.Equal(StatusCode.DeadlineExceeded, error.Code);
+        Assert.Contains("deadline", error.Message, StringComparison.Ordinal);
+        Assert.Contains("No host could be reached", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Call_ToAClosedPort_TellsTheCause()
     {
         Uri address;
@@ -178,6 +261,16 @@ public class FailingHostTests
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
         Assert.Equal(StatusCode.Unavailable, error.Code);
         Assert.Contains("refused", error.Message, StringComparison.OrdinalIgnoreCase);
+    }
+
+    private sealed class DeadlineReader(Action<DateTime?> note) : Interceptor
+    {
+        public override AsyncUnaryCall<TResponse> AsyncUnaryCall<TRequest, TResponse>(
+            TRequest request, ClientInterceptorContext<TRequest, TResponse> context, AsyncUnaryCallContinuation<TRequest, TResponse> continuation)
+        {
+            note(context.Options.Deadline);
+            return continuation(request, context);
+        }
     }
 
     private static RpcException Rpc(StatusCode code) => new(new(code, "As the test told."));

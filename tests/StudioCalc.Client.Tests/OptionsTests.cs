@@ -43,6 +43,13 @@ public class OptionsTests
         { "Address", options => options.Address = null },
         { "Address", options => options.Address = new("ftp://localhost") },
         { "Address", options => options.Address = new("/path", UriKind.Relative) },
+        { "Address", options => options.Address = new("dns:///") },
+        { "Addresses", options => options.Addresses.Add(new("http://localhost:5002")) },
+        { "Addresses", options => (options.Address, _) = (null, Add(options, "http://localhost:1", "https://localhost:2")) },
+        { "Addresses", options => (options.Address, _) = (null, Add(options, "dns:///studio:1")) },
+        { "ApiKey", options => (options.Address, options.ApiKey, _) = (null, Key, Add(options, "http://localhost:1", "http://studio.example:2")) },
+        { "ApiKey", options => (options.Address, options.ApiKey, options.DnsTls) = (new("dns:///studio.example:1"), Key, false) },
+        { "DnsRefresh", options => options.DnsRefresh = TimeSpan.Zero },
         { "Timeout", options => options.Timeout = TimeSpan.Zero },
         { "Timeout", options => options.Timeout = TimeSpan.FromDays(2) },
         { "MaxAttempts", options => options.MaxAttempts = 0 },
@@ -67,6 +74,16 @@ public class OptionsTests
         await client.Exposure.EvaluateExposureAsync(Samples.Exposure());
         client.Dispose();
         await Assert.ThrowsAsync<ObjectDisposedException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
+    }
+
+    private static bool Add(StudioCalcClientOptions options, params string[] addresses)
+    {
+        foreach (var address in addresses)
+        {
+            options.Addresses.Add(new(address));
+        }
+
+        return true;
     }
 
     private static StudioCalcClient Connect(string address, Action<StudioCalcClientOptions> configure)

@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
 using StudioCalc.Client.Embedded;
@@ -50,6 +51,40 @@ public class RegistrationTests
             .BuildServiceProvider();
         var error = Assert.Throws<OptionsValidationException>(provider.GetRequiredService<StudioCalcClient>);
         Assert.Equal(2, error.Failures.Count());
+    }
+
+    [Fact]
+    public async Task AddStudioCalcClient_WithOptionsOfAConfiguration_ReadsThemAll()
+    {
+        var script = new ScriptedExposure((_, _) => Task.CompletedTask);
+        await using var host = await TestHost.StartAsync(script);
+        var configuration = new ConfigurationBuilder().AddInMemoryCollection(new Dictionary<string, string?>(StringComparer.Ordinal)
+        {
+            ["StudioCalc:Addresses:0"] = host.Address.ToString(),
+            ["StudioCalc:Timeout"] = "00:01:00",
+            ["StudioCalc:ApiKey"] = "from-the-file",
+            ["Named:Address"] = "dns:///studio.example:5001",
+            ["Named:DnsRefresh"] = "00:00:00.5",
+        }).Build();
+        await using var provider = new ServiceCollection()
+            .Configure<StudioCalcClientOptions>(configuration.GetSection("StudioCalc"))
+            .Configure<StudioCalcClientOptions>("second", configuration.GetSection("Named"))
+            .AddStudioCalcClient()
+            .AddStudioCalcClient("second")
+            .BuildServiceProvider();
+        await provider.GetRequiredService<StudioCalcClient>().Exposure.EvaluateExposureAsync(Samples.Exposure());
+        Assert.Equal("Bearer from-the-file", script.Headers.Single().GetValue("authorization"));
+        var error = Assert.Throws<OptionsValidationException>(() => provider.GetRequiredKeyedService<StudioCalcClient>("second"));
+        Assert.Contains("DnsRefresh", Assert.Single(error.Failures), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AddEmbeddedStudioCalc_UnderAName_IsAKeyedClient()
+    {
+        await using var provider = new ServiceCollection().AddEmbeddedStudioCalc("own").BuildServiceProvider();
+        var client = provider.GetRequiredKeyedService<StudioCalcClient>("own");
+        Assert.NotNull((await client.Exposure.EvaluateExposureAsync(Samples.Exposure())).Settings);
+        Assert.Null(provider.GetService<StudioCalcClient>());
     }
 
     [Fact]

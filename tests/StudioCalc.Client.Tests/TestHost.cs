@@ -1,4 +1,6 @@
 using System.Net;
+using System.Security.Cryptography;
+using System.Security.Cryptography.X509Certificates;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -22,16 +24,19 @@ public sealed class TestHost : IAsyncDisposable
         _app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single());
 
     /// <summary>Serves the real answers with the real checks.</summary>
-    public static Task<TestHost> StartAsync(HttpProtocols protocols = HttpProtocols.Http2) => StartAsync(protocols, app =>
-    {
-        app.MapGrpcService<CapabilitiesAdapter>();
-        app.MapGrpcService<ExposureAdapter>();
-        app.MapGrpcService<LightingRatioAdapter>();
-    });
+    public static Task<TestHost> StartAsync(HttpProtocols protocols = HttpProtocols.Http2, bool tls = false) => StartAsync(
+        protocols,
+        app =>
+        {
+            app.MapGrpcService<CapabilitiesAdapter>();
+            app.MapGrpcService<ExposureAdapter>();
+            app.MapGrpcService<LightingRatioAdapter>();
+        },
+        tls: tls);
 
     /// <summary>Serves a script in the place of the exposure service.</summary>
-    public static Task<TestHost> StartAsync(ScriptedExposure script) =>
-        StartAsync(HttpProtocols.Http2, app => app.MapGrpcService<ScriptedExposure>(), script);
+    public static Task<TestHost> StartAsync(ScriptedExposure script) => StartAsync(
+        HttpProtocols.Http2, app => app.MapGrpcService<ScriptedExposure>(), services => services.AddSingleton(script));
 
     public StudioCalcClient Connect(Action<StudioCalcClientOptions>? configure = null)
     {
@@ -42,20 +47,34 @@ public sealed class TestHost : IAsyncDisposable
 
     public ValueTask DisposeAsync() => _app.DisposeAsync();
 
-    private static async Task<TestHost> StartAsync(HttpProtocols protocols, Action<WebApplication> map, ScriptedExposure? script = null)
+    /// <summary>Serves what the test maps.</summary>
+    public static async Task<TestHost> StartAsync(
+        HttpProtocols protocols, Action<WebApplication> map, Action<IServiceCollection>? add = null, int port = 0, bool tls = false)
     {
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, 0, listen => listen.Protocols = protocols));
-        builder.Services.AddGrpc(grpc => grpc.Interceptors.Add<ContractInterceptor>());
-        if (script is not null)
+        builder.WebHost.UseKestrelHttpsConfiguration();
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, port, listen =>
         {
-            builder.Services.AddSingleton(script);
-        }
-
+            listen.Protocols = protocols;
+            if (tls)
+            {
+                listen.UseHttps(OwnCertificate());
+            }
+        }));
+        builder.Services.AddGrpc(grpc => grpc.Interceptors.Add<ContractInterceptor>());
+        add?.Invoke(builder.Services);
         var app = builder.Build();
         map(app);
         await app.StartAsync();
         return new(app);
+    }
+
+    private static X509Certificate2 OwnCertificate()
+    {
+        using var key = RSA.Create(2048);
+        var now = TimeProvider.System.GetUtcNow();
+        return new CertificateRequest("CN=localhost", key, HashAlgorithmName.SHA256, RSASignaturePadding.Pkcs1)
+            .CreateSelfSigned(now.AddDays(-1), now.AddDays(1));
     }
 }

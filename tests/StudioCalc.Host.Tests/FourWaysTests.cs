@@ -64,15 +64,15 @@ public sealed class FourWaysTests(HostFixture fixture) : IClassFixture<HostFixtu
     public Task Exposure_UnknownEnumNumber_IsRefused(Way way) => RefusesAsync(
         way, Requests.Exposure(request => request.Scale = (StopScale)9), "scale UNKNOWN_VALUE");
 
-    // JSON has no way to write them; as texts they are of the wrong type.
+    // JSON has no number for them; it writes them as texts.
     [Theory]
     [InlineData(Way.Grpc, double.NaN, "OUT_OF_RANGE")]
     [InlineData(Way.GrpcWeb, double.NaN, "OUT_OF_RANGE")]
-    [InlineData(Way.Json, double.NaN, "WRONG_TYPE")]
+    [InlineData(Way.Json, double.NaN, "OUT_OF_RANGE")]
     [InlineData(Way.InProcess, double.NaN, "OUT_OF_RANGE")]
     [InlineData(Way.Grpc, double.PositiveInfinity, "OUT_OF_RANGE")]
     [InlineData(Way.GrpcWeb, double.PositiveInfinity, "OUT_OF_RANGE")]
-    [InlineData(Way.Json, double.PositiveInfinity, "WRONG_TYPE")]
+    [InlineData(Way.Json, double.PositiveInfinity, "OUT_OF_RANGE")]
     [InlineData(Way.InProcess, double.PositiveInfinity, "OUT_OF_RANGE")]
     public Task Exposure_NotFinite_IsRefused(Way way, double value, string reason) => RefusesAsync(
         way, Requests.Exposure(request => request.LensLossStops = value), "lens_loss_stops " + reason);

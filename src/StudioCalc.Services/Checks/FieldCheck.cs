@@ -125,12 +125,18 @@ internal sealed class WholeCheck<TInteger>(FieldRules rules) : ValueCheck<TInteg
         || Refuse(path, violations, RefusalReason.OutOfRange, $"Must be a whole number{Bounds.Range(rules)}.");
 }
 
-/// <summary>A Duration within its bounds.</summary>
+/// <summary>A Duration within its bounds, in the one form that the standard allows: less than a second of nanoseconds, and
+/// both parts of one sign.</summary>
 internal sealed class DurationCheck(FieldRules rules) : ValueCheck<Duration>
 {
+    private const int NanosASecond = 1_000_000_000;
+
     public override bool Check(Duration value, string path, Violations? violations) =>
-        Bounds.Hold(rules, value.Seconds + value.Nanos / 1e9)
+        (IsNormal(value) && Bounds.Hold(rules, value.Seconds + (double)value.Nanos / NanosASecond))
         || Refuse(path, violations, RefusalReason.OutOfRange, $"Must be a time in seconds{Bounds.Range(rules)}.");
+
+    private static bool IsNormal(Duration value) => value.Nanos is > -NanosASecond and < NanosASecond
+        && Math.Sign(value.Seconds) * Math.Sign(value.Nanos) >= 0;
 }
 
 /// <summary>A value of the contract's enum.</summary>
