@@ -4,7 +4,7 @@ namespace StudioCalc.System.Tests;
 
 /// <summary>A Node.js program with @connectrpc/connect-node, over gRPC and over gRPC-Web.</summary>
 [Collection(HostsGroup.Name)]
-public sealed class ConnectTests(Hosts hosts, ContractFile contract) : IClassFixture<ContractFile>
+public sealed class ConnectTests(Hosts hosts)
 {
     [PeerTheory(Peer.Node)]
     [InlineData("grpc")]
@@ -47,6 +47,8 @@ public sealed class ConnectTests(Hosts hosts, ContractFile contract) : IClassFix
         await outcomes[1].IsAnswerToAsync(hosts.Open, sample);
     }
 
-    private Task<IReadOnlyList<Outcome>> CallAsync(string way, HostProcess host, IEnumerable<Call> calls) => Call.MakeAsync(
-        "connect/calls.mjs", [way, (way == "grpc" ? host.Grpc : host.Http).GetLeftPart(UriPartial.Authority), contract.Path], calls);
+    private static async Task<IReadOnlyList<Outcome>> CallAsync(string way, HostProcess host, IEnumerable<Call> calls) => await Call.MakeAsync(
+        "connect/calls.mjs",
+        [way, (way == "grpc" ? host.Grpc : host.Http).GetLeftPart(UriPartial.Authority), await ContractFile.GetAsync()],
+        calls);
 }

@@ -1,24 +1,21 @@
+using System.Diagnostics;
+using StudioCalc.Tests;
+
 namespace StudioCalc.System.Tests;
 
 /// <summary>The descriptor set that buf makes of the repository's .proto files, with everything that they import.</summary>
-public sealed class ContractFile : IAsyncLifetime
+internal static class ContractFile
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("studiocalc-");
+    private static readonly Lazy<Task<string>> Made = new(MakeAsync);
 
-    /// <summary>The file.</summary>
-    public string Path => global::System.IO.Path.Combine(_folder.FullName, "studiocalc.binpb");
+    /// <summary>Makes it as the documentation says, once, and gives the file.</summary>
+    public static Task<string> GetAsync() => Made.Value;
 
-    public async Task InitializeAsync()
+    private static async Task<string> MakeAsync()
     {
-        if (Machine.Lacks(Peer.Node) is null)
-        {
-            await Tool.RunAsync(Tool.Script("node", "node_modules", ".bin", "buf"), "build", "protos", "-o", Path);
-        }
-    }
-
-    public Task DisposeAsync()
-    {
-        _folder.Delete(recursive: true);
-        return Task.CompletedTask;
+        var start = new ProcessStartInfo("bash", ["-eu", Tool.Script("snippets", "descriptor-set.sh")]);
+        start.Environment["PATH"] = Tool.Script("node", "node_modules", ".bin") + Path.PathSeparator + start.Environment["PATH"];
+        await Tool.RunAsync(start);
+        return RepositoryRoot.At("artifacts", "studiocalc.binpb");
     }
 }

@@ -1,5 +1,3 @@
-using StudioCalc.Tests;
-
 namespace StudioCalc.System.Tests;
 
 /// <summary>The hosts that all tests here call: one that asks for nothing, and one that asks for a key.</summary>
@@ -17,7 +15,6 @@ public sealed class Hosts : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        Directory.CreateDirectory(RepositoryRoot.At("artifacts"));
         _open = await HostProcess.StartAsync();
         _locked = await HostProcess.StartAsync("Security:ApiKeys:0=" + Key);
     }
