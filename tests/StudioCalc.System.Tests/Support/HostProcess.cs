@@ -33,8 +33,7 @@ internal sealed partial class HostProcess : IAsyncDisposable
     public static async Task<HostProcess> StartBuildAsync(string dll, params IEnumerable<string> settings)
     {
         string[] all = ["Listen:GrpcPort=0", "Listen:HttpPort=0", "Listen:ManagementPort=0", .. settings];
-        var dotnet = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        var process = Process.Start(new ProcessStartInfo(dotnet, [dll, .. all.Select(setting => "--StudioCalc:" + setting)])
+        var process = Process.Start(new ProcessStartInfo(Tool.Dotnet, [dll, .. all.Select(setting => "--StudioCalc:" + setting)])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,

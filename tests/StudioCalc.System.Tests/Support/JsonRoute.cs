@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text;
 using Google.Api;
 using Google.Protobuf;
@@ -23,11 +24,25 @@ internal static class JsonRoute
     public static async Task<IMessage> AnswerAsync(HostProcess host, Sample sample)
     {
         var (path, isPost) = Of(sample.Method);
-        using var content = new StringContent(sample.Json, Encoding.UTF8, "application/json");
-        using var reply = isPost ? await Http.PostAsync(new Uri(host.Http, path), content) : await Http.GetAsync(new Uri(host.Http, path));
-        var text = await reply.Content.ReadAsStringAsync();
-        Assert.True(reply.IsSuccessStatusCode, text);
+        if (!isPost)
+        {
+            return Read(sample.Method.OutputType, await TextAsync(host, path));
+        }
+
+        var (status, text) = await PostAsync(host, path, sample.Json);
+        Assert.True(status == HttpStatusCode.OK, text);
         return Read(sample.Method.OutputType, text);
+    }
+
+    /// <summary>What a path holds.</summary>
+    public static Task<string> TextAsync(HostProcess host, string path) => Http.GetStringAsync(new Uri(host.Http, path));
+
+    /// <summary>The reply to a body.</summary>
+    public static async Task<(HttpStatusCode Status, string Text)> PostAsync(HostProcess host, string path, string body)
+    {
+        using var content = new StringContent(body, Encoding.UTF8, "application/json");
+        using var reply = await Http.PostAsync(new Uri(host.Http, path), content);
+        return (reply.StatusCode, await reply.Content.ReadAsStringAsync());
     }
 
     /// <summary>Reads an answer.</summary>

@@ -8,6 +8,9 @@ internal static class Tool
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
+    /// <summary>The dotnet that runs this.</summary>
+    public static string Dotnet => Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
+
     /// <summary>Runs a program and gives what it prints; fails when it fails.</summary>
     public static Task<string> RunAsync(string program, params IEnumerable<string> arguments) => RunAsync(new ProcessStartInfo(program, arguments));
 
