@@ -1,11 +1,12 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Google.Rpc;
 
 namespace StudioCalc.System.Tests;
 
 /// <summary>A field that is written into the contract is known everywhere by that alone.</summary>
-public sealed class NewFieldTests(ChangedCopy copy) : IClassFixture<ChangedCopy>
+public sealed partial class NewFieldTests(ChangedCopy copy) : IClassFixture<ChangedCopy>
 {
     private const string Comment = "How high the shelf stands that holds the plate";
 
@@ -26,6 +27,33 @@ public sealed class NewFieldTests(ChangedCopy copy) : IClassFixture<ChangedCopy>
         var (_, text) = await EvaluateAsync(value);
 
         JsonRoute.Refused(text).Is(Code.InvalidArgument, "INVALID_FIELDS", field);
+    }
+
+    [PeerFact(Peer.Git)]
+    public async Task FieldAndValue_InTheHelp_HaveUnitAndComment()
+    {
+        var (exitCode, output, errors) = await copy.CommandLineAsync("exposure", "evaluate", "--help");
+        var (_, other, _) = await copy.CommandLineAsync("lighting-ratio", "balance-fill", "--help");
+
+        Assert.True(exitCode == 0, errors);
+        var help = Space().Replace(output, " ");
+        Assert.Contains("--shelf-height ", help, StringComparison.Ordinal);
+        Assert.Contains(Comment + ", from 100 to 3000. Unset means 750. Figures here are in mm.", help, StringComparison.Ordinal);
+        Assert.Contains("back|fill|shelf", other, StringComparison.Ordinal);
+    }
+
+    [PeerTheory(Peer.Git)]
+    [InlineData("75 cm", 0, "")]
+    [InlineData("750 mm", 0, "")]
+    [InlineData("4 m", 4, "--shelf-height: ")]
+    [InlineData("high", 2, "--shelf-height: ")]
+    public async Task Field_AsAnOption_IsTakenOrRefusedByName(string value, int expected, string complaint)
+    {
+        var (exitCode, _, errors) = await copy.CommandLineAsync(
+            "exposure", "evaluate", "--settings.aperture", "f/8", "--settings.shutter-speed", "1/125", "--settings.iso", "100", "--shelf-height", value);
+
+        Assert.True(expected == exitCode, errors);
+        Assert.Contains(complaint, errors, StringComparison.Ordinal);
     }
 
     [PeerFact(Peer.Git)]
@@ -57,4 +85,7 @@ public sealed class NewFieldTests(ChangedCopy copy) : IClassFixture<ChangedCopy>
         var body = Sample.Of("EvaluateExposure").Json.TrimEnd().TrimEnd('}') + $", \"shelfHeightMm\": {value}}}";
         return await JsonRoute.PostAsync(copy.Host, "/v1/exposure:evaluate", body);
     }
+
+    [GeneratedRegex(@"\s+", RegexOptions.None, 1000)]
+    private static partial Regex Space();
 }

@@ -57,7 +57,7 @@ public sealed class ChangedCopy : IAsyncLifetime
 
     /// <summary>Runs the copy's command line.</summary>
     internal Task<(int ExitCode, string Output, string Errors)> CommandLineAsync(params string[] arguments) => Tool.TryAsync(new(
-        Tool.Dotnet, [At("clients", "StudioCalc.Cli", "bin", "Debug", "net10.0", "StudioCalc.Cli.dll"), .. arguments]));
+        Tool.Dotnet, [At("clients", "StudioCalc.Cli", "bin", "Debug", "net10.0", "studiocalc.dll"), .. arguments]));
 
     private string At(params ReadOnlySpan<string> parts) => Path.Combine([_folder.FullName, .. parts]);
 
