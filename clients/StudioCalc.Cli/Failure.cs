@@ -16,6 +16,11 @@ internal static class Failure
         }
 
         errors.WriteLine(server is null ? error.Message : $"{server}: {error.Message}");
+        if (error.Code == StatusCode.DeadlineExceeded)
+        {
+            errors.WriteLine("Give it more time with --deadline, such as --deadline \"30 s\".");
+        }
+
         return error.Code switch
         {
             StatusCode.Unavailable => ExitCode.NoConnection,

@@ -10,7 +10,7 @@ internal static class CallHelp
 
     public static void Write(CallCommand call, Page page)
     {
-        page.Text(ContractComments.Of(call.Method));
+        page.Text(Words.WithoutCodes(ContractComments.Of(call.Method)));
         page.Heading("Usage");
         page.Line($"  {NameOf(call)} [options]");
         if (Samples.TextOf(call.Method) is not null)
@@ -90,7 +90,7 @@ internal static class CallHelp
         foreach (var message in shapes)
         {
             page.Line();
-            page.Text($"{Words.Sentence(Words.Kebab(message.Name).Replace('-', ' '))}, such as {Shape.Of(message)!.Form}:", 2);
+            page.Text($"{Words.Sentence(Words.Type(message))}, such as {Shape.Of(message)!.Form}:", 2);
             foreach (var field in message.Fields.InFieldNumberOrder())
             {
                 var spec = new OptionSpec(OptionTree.NameOf("", field), field.Name, field, null, null);

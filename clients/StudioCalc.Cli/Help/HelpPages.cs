@@ -11,7 +11,7 @@ internal sealed class HelpPages(IReadOnlyList<CallCommand> calls, Terminal termi
     public override int Invoke(ParseResult parseResult)
     {
         var command = parseResult.CommandResult.Command;
-        var page = new Page(terminal.Output, terminal.Colour && !Environment.GetCommandLineArgs().Contains("--no-colour"));
+        var page = new Page(terminal.Output, terminal.Colour && parseResult.Tokens.All(token => token.Value != "--no-colour"));
         if (calls.FirstOrDefault(call => call.Command == command) is { } call)
         {
             CallHelp.Write(call, page);

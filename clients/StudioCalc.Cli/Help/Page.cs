@@ -1,9 +1,12 @@
+using System.Text.RegularExpressions;
+
 namespace StudioCalc.Cli;
 
 /// <summary>A page of text, at most 100 columns wide, on a terminal and in a pipe alike.</summary>
-internal sealed class Page(TextWriter output, bool colour)
+internal sealed partial class Page(TextWriter output, bool colour)
 {
-    public const int Width = 100;
+    private const int Width = 100;
+    private const char Glue = '\u00a0';
 
     public void Heading(string text) => output.WriteLine(colour ? $"\n\e[1m{text}\e[0m" : $"\n{text}");
 
@@ -33,7 +36,8 @@ internal sealed class Page(TextWriter output, bool colour)
     private static IEnumerable<string> Wrap(string text, int width)
     {
         var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var words = Quoted().Replace(text, quoted => quoted.Value.Replace(' ', Glue)).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        foreach (var word in words.Select(word => word.Replace(Glue, ' ')))
         {
             if (line.Length > 0 && line.Length + 1 + word.Length > width)
             {
@@ -49,4 +53,8 @@ internal sealed class Page(TextWriter output, bool colour)
             yield return line;
         }
     }
+
+    // What stands between quotes or backticks is written in one piece, and so it is read.
+    [GeneratedRegex("\"[^\"]{1,24}\"|`[^`]{1,24}`", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Quoted();
 }

@@ -13,6 +13,7 @@ internal static class RootHelp
         page.Heading("Usage");
         page.Line("  studiocalc <subject> <command> [options]");
         page.Line("  studiocalc <subject> <command> --help     what one command asks and answers");
+        page.Line("  studiocalc --version");
 
         page.Heading("Commands");
         foreach (var subject in root.Subcommands)

@@ -37,7 +37,7 @@ internal sealed class BuiltIns
         HelpName = "address",
     };
 
-    public Option<string?> Key { get; } = new("--key")
+    public Option<string?> Key { get; } = new("--server-key")
     {
         Description = $"The key that the host asks for. The environment variable {KeyVariable} keeps it off the command line.",
         HelpName = "key",
@@ -86,7 +86,7 @@ internal sealed class BuiltIns
         {
             if (result.GetValue(Key) is not null && result.GetValue(Server) is null)
             {
-                result.AddError("--key: goes with --server; in this process no key is needed, so leave it out.");
+                result.AddError("--server-key: goes with --server; in this process no key is needed, so leave it out.");
             }
         });
     }

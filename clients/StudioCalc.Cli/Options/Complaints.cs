@@ -5,7 +5,7 @@ namespace StudioCalc.Cli;
 /// <summary>What is wrong with a command line, each in a sentence that says what to write.</summary>
 internal static class Complaints
 {
-    private const int Shown = 6;
+    private const int Shown = 9;
 
     /// <summary>The complaints; empty when the line can be read.</summary>
     /// <param name="args">The line.</param>
@@ -40,7 +40,7 @@ internal static class Complaints
         var all = options.Tree.SelectMany(spec => spec.All).ToList();
         if (all.Find(spec => spec.Name == name || (spec.Index is not null && spec.Name[..spec.Name.LastIndexOf('.')] == name)) is { } group)
         {
-            var parts = group.Kind == OptionKind.Group ? group.Parts.SelectMany(Typed) : [group.Name];
+            var parts = group.Kind == OptionKind.Group ? group.Parts.Select(part => part.IsTyped ? part.Name : part.Name + ".*") : [group.Name];
             return group.Index is null || group.Name == name
                 ? $"takes no value itself; write {Choice(parts)}."
                 : $"is a list, counted from 0; write for its first item {Choice(parts)}.";
@@ -55,11 +55,9 @@ internal static class Complaints
 
         var near = known.Select(other => (Name: other, Distance: Distance(name, other))).MinBy(other => other.Distance);
         return near.Distance <= Math.Max(2, name.Length / 3)
-            ? $"there is no such option; write {near.Name}?"
+            ? $"there is no such option; did you mean {near.Name}?"
             : "there is no such option; --help lists them all.";
     }
-
-    private static IEnumerable<string> Typed(OptionSpec spec) => spec.IsTyped ? [spec.Name] : spec.Parts.SelectMany(Typed);
 
     private static string Choice(IEnumerable<string> names)
     {

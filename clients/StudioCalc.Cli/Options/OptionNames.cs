@@ -50,7 +50,7 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
             : text;
     }
 
-    /// <summary>A text with the field names in it, which stand between backticks, replaced where a name is known.</summary>
+    /// <summary>A text with the field names in it, which stand between backticks or have underscores, replaced where a name is known.</summary>
     public static string Rename(string text, Func<string, string?> nameOf) =>
         FieldName().Replace(text, match => nameOf(match.Groups["name"].Value) ?? match.Value);
 
@@ -98,6 +98,6 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
     private static bool IsInside(string path, string other) =>
         path.Length > other.Length && path.StartsWith(other, StringComparison.Ordinal) && path[other.Length] is '.' or '[';
 
-    [GeneratedRegex("`(?<name>[a-z][a-z0-9_]*)`", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("`(?<name>[a-z][a-z0-9_]*)`|\\b(?<name>[a-z]+(_[a-z0-9]+)+)\\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex FieldName();
 }

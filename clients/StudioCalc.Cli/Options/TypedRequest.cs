@@ -10,6 +10,9 @@ internal sealed class TypedRequest(IMessage request)
     private readonly Dictionary<string, OptionSpec> _chosen = new(StringComparer.Ordinal);
     private readonly List<(string Name, string Text)> _refusals = [];
 
+    /// <summary>The request.</summary>
+    public IMessage Request => request;
+
     /// <summary>The options that cannot be taken, and why.</summary>
     public IReadOnlyList<(string Name, string Text)> Refusals => _refusals;
 
@@ -64,7 +67,11 @@ internal sealed class TypedRequest(IMessage request)
                 _told[spec.Path] = spec;
                 break;
             default:
-                Refuse(_told.GetValueOrDefault(spec.Path), spec);
+                if (_told.TryGetValue(spec.Path, out var same))
+                {
+                    throw new FormatException($"Says the same as {same.Name}; write one of the two.");
+                }
+
                 Put(holder, spec, texts.Count == 0 ? true : ValueText.Read(spec.Field, texts[0]));
                 break;
         }
@@ -152,15 +159,11 @@ internal sealed class TypedRequest(IMessage request)
         var other = choice.Fields.Where(field => field != member.Field)
             .Select(field => _chosen.GetValueOrDefault($"{member.Parent?.Path}.{choice.Name}={field.Name}"))
             .FirstOrDefault(found => found is not null);
-        Refuse(other, typed);
-        _chosen.TryAdd(key, typed);
-    }
-
-    private static void Refuse(OptionSpec? other, OptionSpec typed)
-    {
         if (other is not null)
         {
-            throw new FormatException($"Cannot stand beside {other.Name}, which says the same or another choice; write one of the two.");
+            throw new FormatException($"Cannot stand beside {other.Name}: the request takes one of them; write one of the two.");
         }
+
+        _chosen.TryAdd(key, typed);
     }
 }

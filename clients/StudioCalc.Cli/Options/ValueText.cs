@@ -44,14 +44,14 @@ internal static class ValueText
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };
 
-    /// <summary>What to write, for help: <c>length</c>, <c>whole|half|third|tenth</c>.</summary>
+    /// <summary>What to write, for help: <c>&lt;length&gt;</c>, <c>whole|half|third|tenth</c>.</summary>
     public static string Form(FieldDescriptor field) => field.FieldType switch
     {
-        FieldType.Double => UnitSuffix.Of(field)?.Kind.Name ?? "number",
-        FieldType.UInt32 or FieldType.Int32 or FieldType.SInt32 => "whole number",
+        FieldType.Double => UnitSuffix.Of(field) is { } suffix ? $"<{suffix.Kind.Name}>" : "<number>",
+        FieldType.UInt32 or FieldType.Int32 or FieldType.SInt32 => "<whole number>",
         FieldType.Enum => string.Join('|', EnumText.Choices(field.EnumType)),
         FieldType.Bool => "[true|false]",
-        FieldType.Message => field.MessageType.FullName == Duration.Descriptor.FullName ? "time" : "moment",
-        _ => "text",
+        FieldType.Message => field.MessageType.FullName == Duration.Descriptor.FullName ? "<time>" : "<moment>",
+        _ => "<text>",
     };
 }

@@ -32,12 +32,21 @@ internal static partial class Words
     /// <summary>With a capital first letter.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary><c>ShutterSpeed</c> as <c>shutter speed</c>.</summary>
+    public static string Type(MessageDescriptor message) => Iso().Replace(Kebab(message.Name).Replace('-', ' '), "ISO");
+
+    /// <summary>A call's comment without the sentences about status codes, which are for programs.</summary>
+    public static string WithoutCodes(string comment) => Codes().Replace(comment, "").Trim();
+
     /// <summary>Some of many: <c>a, b or c</c>.</summary>
     public static string Or(IReadOnlyList<string> words) =>
         words.Count > 1 ? $"{string.Join(", ", words.SkipLast(1))} or {words[^1]}" : string.Concat(words);
 
     /// <summary>So many of a thing: <c>1 item</c>, <c>2 items</c>.</summary>
     public static string Count(int count, string thing) => string.Create(CultureInfo.InvariantCulture, $"{count} {thing}{(count == 1 ? "" : "s")}");
+
+    [GeneratedRegex(@"(?<=^|\. )Fails with [A-Z_]+\b[^.]*\.( |\z)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Codes();
 
     [GeneratedRegex(@"\biso\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Iso();

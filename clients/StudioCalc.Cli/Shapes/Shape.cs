@@ -22,5 +22,15 @@ internal sealed record Shape(string Form, Func<string, IMessage> Read, Func<IMes
     public static Shape? Of(MessageDescriptor message) => Known.GetValueOrDefault(message.FullName);
 
     /// <summary>The text that reads as exactly this message, or null when none does.</summary>
-    public string? Exact(IMessage message) => Write(message) is { } text && Read(text).Equals(message) ? text : null;
+    public string? Exact(IMessage message)
+    {
+        try
+        {
+            return Write(message) is { } text && Read(text).Equals(message) ? text : null;
+        }
+        catch (FormatException)
+        {
+            return null;
+        }
+    }
 }
