@@ -34,6 +34,7 @@ internal static class DocsDoor
         MapAt("/docs/{**path}", tryPage);
         MapPage("/openapi.json", "application/json; charset=utf-8", () => OpenApiText.Write(options));
         MapPage("/docs/docs.css", "text/css; charset=utf-8", () => EmbeddedDocs.Text("docs.css")!);
+        MapPage("/docs/try.css", "text/css; charset=utf-8", () => EmbeddedDocs.Text("try.css")!);
         MapPage("/docs/contract", DocsPage.Html, ContractPage.Write);
         foreach (var page in EmbeddedDocs.Pages)
         {

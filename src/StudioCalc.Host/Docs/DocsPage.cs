@@ -9,7 +9,7 @@ internal sealed class DocsPage(string contentType, Func<string> make)
 {
     public const string Html = "text/html; charset=utf-8";
 
-    private const string OwnOnly = "default-src 'none'; style-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private const string OwnOnly = "default-src 'none'; style-src 'self'; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private readonly Lazy<(byte[] Bytes, EntityTagHeaderValue Tag)> _content = new(() =>
     {

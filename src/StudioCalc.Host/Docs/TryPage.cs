@@ -17,6 +17,7 @@ internal static class TryPage
             page.RoutePrefix = "docs";
             page.DocumentTitle = "Try calls · StudioCalc";
             page.SwaggerEndpoint("/openapi.json", "StudioCalc");
+            page.InjectStylesheet("try.css");
             page.DefaultModelsExpandDepth(0);
             page.DocExpansion(DocExpansion.List);
             page.EnableDeepLinking();

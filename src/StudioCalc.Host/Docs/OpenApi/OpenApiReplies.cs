@@ -16,7 +16,7 @@ internal sealed class OpenApiReplies
 
     private readonly OpenApiDocument _document;
     private readonly OpenApiSchemas _schemas;
-    private readonly List<(string Status, string Name, bool BodyOnly)> _refusals = [];
+    private readonly List<(string Status, bool BodyOnly)> _refusals = [];
 
     public OpenApiReplies(OpenApiDocument document, OpenApiSchemas schemas, StudioCalcOptions options)
     {
@@ -64,9 +64,9 @@ internal sealed class OpenApiReplies
                 },
             },
         };
-        foreach (var (status, name, _) in _refusals.Where(refusal => hasBody || !refusal.BodyOnly))
+        foreach (var (status, _) in _refusals.Where(refusal => hasBody || !refusal.BodyOnly))
         {
-            replies[status] = new OpenApiResponseReference(name, _document);
+            replies[status] = new OpenApiResponseReference(status, _document);
         }
 
         replies["default"] = new OpenApiResponseReference("default", _document);
@@ -78,7 +78,7 @@ internal sealed class OpenApiReplies
         var name = Refusal.NameOf(reason);
         var page = name.ToLowerInvariant().Replace('_', '-');
         _document.Components!.Responses!.Add(status, Reply($"{description} See [{name}](/docs/refusals/{page}).", sample));
-        _refusals.Add((status, status, bodyOnly));
+        _refusals.Add((status, bodyOnly));
     }
 
     private OpenApiResponse Reply(string description, IMessage? sample) => new()
@@ -104,6 +104,13 @@ internal sealed class OpenApiReplies
             var schema = (OpenApiSchema)_document.Components!.Schemas![detail.FullName];
             schema.Properties!["@type"] = new OpenApiSchema { Const = "type.googleapis.com/" + detail.FullName };
             schema.Required!.Add("@type");
+        }
+
+        var reasons = Enum.GetValues<RefusalReason>().Where(reason => reason != RefusalReason.Unspecified).Select(reason => $"`{Refusal.NameOf(reason)}`");
+        foreach (var holder in new[] { ErrorInfo.Descriptor, BadRequest.Types.FieldViolation.Descriptor })
+        {
+            var reason = (OpenApiSchema)((OpenApiSchema)_document.Components!.Schemas![holder.FullName]).Properties!["reason"];
+            reason.Description = $"Stable; act on it. One of {string.Join(", ", reasons)}.";
         }
 
         _document.Components!.Schemas!.Add(Google.Rpc.Status.Descriptor.FullName, new OpenApiSchema

@@ -56,8 +56,8 @@ internal sealed class OpenApiSchemas(OpenApiDocument document)
             : Single(field, rules, description);
     }
 
-    /// <summary>The comment of a field with its unit and, of an enum, what each value means.</summary>
-    public static string Describe(FieldDescriptor field)
+    /// <summary>The comment of a field with its unit and, of an enum, what each value means; null when it has none.</summary>
+    public static string? Describe(FieldDescriptor field)
     {
         var unit = FieldFacts.UnitOf(field);
         var text = ContractComments.Of(field) + (unit.Length > 0 ? $" Unit: {unit}." : "");
@@ -66,7 +66,7 @@ internal sealed class OpenApiSchemas(OpenApiDocument document)
             text += string.Concat(OpenApiValues.Of(field.EnumType, RulesOfValue(field)).Select(value => $"\n- `{value.Name}`: {ContractComments.Of(value)}"));
         }
 
-        return text.Trim();
+        return text.Trim() is { Length: > 0 } told ? told : null;
     }
 
     private static FieldRules RulesOfValue(FieldDescriptor field) => field.IsRepeated ? FieldRules.Of(field).Items ?? new() : FieldRules.Of(field);
@@ -97,7 +97,7 @@ internal sealed class OpenApiSchemas(OpenApiDocument document)
             .Select(field => field.JsonName).ToHashSet(StringComparer.Ordinal);
         var oneofs = FieldFacts.OneofsOf(message).ToList();
         schema.AllOf = [.. oneofs.Select(Choice)];
-        schema.Description = string.Join(' ', [ContractComments.Of(message), .. oneofs.Select(oneof => InWords(oneof))]).Trim();
+        schema.Description = string.Join(' ', [ContractComments.Of(message), .. oneofs.Select(InWords)]).Trim() is { Length: > 0 } told ? told : null;
     }
 
     private static OpenApiSchema Choice(OneofDescriptor oneof)
