@@ -28,7 +28,8 @@ internal static class ErrorText
             ? "No TLS connection could be made: either the port speaks clear text, which an http address asks for, or its "
                 + "certificate is not trusted here."
             : causes.Exists(IsCutOff)
-            ? "The connection was closed without an answer: the host went away, or the port wants TLS, which an https address asks for."
+            ? "The connection broke without an answer: the host went away, or the port does not speak HTTP/2, or it wants TLS, which an "
+                + "https address asks for."
             : $"{error.StatusCode}: {error.Status.Detail}";
         return causes.LastOrDefault() is { } cause && !text.Contains(cause.Message, StringComparison.Ordinal)
             ? $"{text} ({cause.Message})"
@@ -42,7 +43,8 @@ internal static class ErrorText
     private static bool IsTls(Exception cause) =>
         cause is AuthenticationException or HttpRequestException { HttpRequestError: HttpRequestError.SecureConnectionError };
 
-    private static bool IsCutOff(Exception cause) => cause is IOException or SocketException { SocketErrorCode: SocketError.ConnectionReset };
+    private static bool IsCutOff(Exception cause) =>
+        cause is IOException or HttpRequestException or SocketException { SocketErrorCode: SocketError.ConnectionReset };
 
     private static IEnumerable<Exception> CausesOf(RpcException error)
     {

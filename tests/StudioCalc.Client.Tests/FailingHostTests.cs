@@ -150,7 +150,7 @@ public class FailingHostTests
         await using var host = await TestHost.StartAsync(protocols);
         await using var client = host.Connect();
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
-        Assert.Contains("not to speak HTTP/2", error.Message, StringComparison.Ordinal);
+        Assert.Contains("HTTP/2", error.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -193,7 +193,7 @@ public class FailingHostTests
         await using var host = await TestHost.StartAsync(tls: true);
         await using var client = host.Connect(options => options.Address = new UriBuilder(host.Address) { Scheme = "http" }.Uri);
         var error = await Assert.ThrowsAsync<StudioCalcException>(() => client.Exposure.EvaluateExposureAsync(Samples.Exposure()));
-        Assert.Contains("https", error.Message, StringComparison.Ordinal);
+        Assert.True(error.Message.Contains("https", StringComparison.Ordinal), error.ToString());
     }
 
     [Fact]
