@@ -30,8 +30,8 @@ internal static class Requests
             if (outcome.Answer is null)
             {
                 // An answer that the deadline cuts short is a malformed one to some clients.
-                Assert.Contains(outcome.Refusal!.Reason, [null, "DEADLINE_EXCEEDED"]);
-                Assert.Contains((Code)outcome.Refusal.Code, [Code.DeadlineExceeded, Code.InvalidArgument]);
+                Assert.Contains(outcome.Refusal!.Reason, new[] { null, "DEADLINE_EXCEEDED" });
+                Assert.Contains((Code)outcome.Refusal.Code, new[] { Code.DeadlineExceeded, Code.InvalidArgument });
             }
             else
             {
