@@ -76,12 +76,11 @@ public sealed class FollowBackLightTests
     }
 
     [Fact]
-    public void Time_OfManyNanoseconds_CountsAsTheSameTime()
+    public void Time_OfASecondInNanoseconds_IsRefused()
     {
         var request = Examples.Follow();
-        var answer = Calls.LightingRatio.FollowBackLight(request);
         request.Readings[1].Offset = new() { Seconds = 899, Nanos = 1_000_000_000 };
-        Assert.Equal(answer, Calls.LightingRatio.FollowBackLight(request));
+        Assert.Equal([("readings[1].offset", "OUT_OF_RANGE")], Calls.Refused(() => Calls.LightingRatio.FollowBackLight(request)));
     }
 
     [Fact]
