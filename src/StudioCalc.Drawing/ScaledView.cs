@@ -15,13 +15,13 @@ internal sealed class ScaledView
 
     /// <summary>Opens a view.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="window">Where on the sheet.</param>
+    /// <param name="window">Where on the sheet, whose y runs down: its low side is the upper one.</param>
     /// <param name="set">What part of the set; it is put in the middle.</param>
     /// <param name="scale">Sheet units a millimetre.</param>
     public ScaledView(Sheet sheet, Bounds window, Bounds set, double scale)
     {
         (_sheet, _window, _set, _scale) = (sheet, window, set, scale);
-        Group = sheet.Window(window.Left, window.Bottom, window.Width, window.Height);
+        Group = sheet.Window(window.Left, window.Low, window.Width, window.Height);
     }
 
     /// <summary>What is drawn within the window.</summary>
@@ -33,7 +33,7 @@ internal sealed class ScaledView
 
     public double X(double mm) => _window.Left + _window.Width / 2 + (mm - _set.MiddleX) * _scale;
 
-    public double Y(double mm) => _window.Bottom + _window.Height / 2 - (mm - _set.MiddleY) * _scale;
+    public double Y(double mm) => _window.Low + _window.Height / 2 - (mm - _set.MiddleY) * _scale;
 
     /// <summary>Millimetres of the set across the diagonal of the window: longer than anything in it.</summary>
     public double Reach => (_window.Width + _window.Height) / _scale;
@@ -45,7 +45,7 @@ internal sealed class ScaledView
         _sheet.Circle(X(centre.X), Y(centre.Y), radiusMm * _scale, weight, Group);
 
     public void Rectangle(Bounds box, double weight) =>
-        _sheet.Rectangle(X(box.Left), Y(box.Top), box.Width * _scale, box.Height * _scale, weight, Group);
+        _sheet.Rectangle(X(box.Left), Y(box.High), box.Width * _scale, box.Height * _scale, weight, Group);
 
     public void Hatched(params IEnumerable<(double X, double Y)> corners) =>
         _sheet.Hatched(corners.Select(corner => (X(corner.X), Y(corner.Y))), Group);
@@ -60,7 +60,7 @@ internal sealed class ScaledView
         var middle = Math.Clamp(x, _window.Left + half + 2, _window.Right - half - 2);
         var box = new Bounds(middle - half, y - line, middle + half, y);
         var up = 0.0;
-        while (_labels.Exists(other => other.Overlaps(box with { Bottom = box.Bottom - up, Top = box.Top - up })) && y - up - line > _window.Bottom + line)
+        while (_labels.Exists(other => other.Overlaps(box with { Low = box.Low - up, High = box.High - up })) && y - up - line > _window.Low + line)
         {
             up += line / 3;
         }
@@ -70,16 +70,16 @@ internal sealed class ScaledView
             _sheet.Line(x, y, middle, y - up, Sheet.Thin, within: Group);
         }
 
-        _labels.Add(box with { Bottom = box.Bottom - up, Top = box.Top - up });
+        _labels.Add(box with { Low = box.Low - up, High = box.High - up });
         _sheet.Text(middle, y - up - 3, text, bold, Anchor.Middle, Group);
     }
 
     /// <summary>Writes what the view shows, and the bar that tells its scale.</summary>
     public void Caption(string text)
     {
-        _sheet.Text(_window.Left + 8, _window.Bottom + 18, text, bold: true, within: Group);
+        _sheet.Text(_window.Left + 8, _window.Low + 18, text, bold: true, within: Group);
         var bar = Round(_window.Width / _scale / 4);
-        var (x, y) = (_window.Right - 12 - bar * _scale, _window.Top - 14);
+        var (x, y) = (_window.Right - 12 - bar * _scale, _window.High - 14);
         _sheet.Line(x, y, x + bar * _scale, y, Sheet.Medium, within: Group);
         _sheet.Line(x, y - 4, x, y + 4, Sheet.Medium, within: Group);
         _sheet.Line(x + bar * _scale, y - 4, x + bar * _scale, y + 4, Sheet.Medium, within: Group);

@@ -93,7 +93,7 @@ public static class SharpnessPicture
 
         foreach (var component in scene.Components)
         {
-            view.Label((component.InSection.MiddleX, component.InSection.Top), component.Label, component.IsMain);
+            view.Label((component.InSection.MiddleX, component.InSection.High), component.Label, component.IsMain);
         }
 
         view.Caption("In section along the axis, camera on the left");
