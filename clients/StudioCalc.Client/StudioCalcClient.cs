@@ -35,12 +35,16 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
     {
         (_calls, _channel) = (calls, channel);
         Capabilities = new(calls);
+        DepthOfField = new(calls);
         Exposure = new(calls);
         LightingRatio = new(calls);
     }
 
     /// <summary>What the host can do and how far.</summary>
     public virtual CapabilitiesClient Capabilities { get; }
+
+    /// <summary>Depth of field, focus and framing.</summary>
+    public virtual DepthOfFieldClient DepthOfField { get; }
 
     /// <summary>Exposure of camera settings and of light.</summary>
     public virtual ExposureClient Exposure { get; }

@@ -15,10 +15,12 @@ public static class Contract
         AnswerReflection.Descriptor,
         CameraReflection.Descriptor,
         CapabilitiesReflection.Descriptor,
+        DepthOfFieldReflection.Descriptor,
         ExposureReflection.Descriptor,
         GeometryReflection.Descriptor,
         LightReflection.Descriptor,
         LightingRatioReflection.Descriptor,
+        OpticsReflection.Descriptor,
     ];
 
     /// <summary>The services of the contract.</summary>

@@ -9,12 +9,13 @@ public static class ServiceCatalogue
 {
     /// <summary>The types of the adapters.</summary>
     public static IReadOnlyList<Type> AdapterTypes { get; } =
-        [typeof(CapabilitiesAdapter), typeof(ExposureAdapter), typeof(LightingRatioAdapter)];
+        [typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(LightingRatioAdapter)];
 
     /// <summary>Binds every service to a new adapter.</summary>
     public static void Bind(ServiceBinderBase binder)
     {
         CapabilitiesService.BindService(binder, new CapabilitiesAdapter());
+        DepthOfFieldService.BindService(binder, new DepthOfFieldAdapter());
         ExposureService.BindService(binder, new ExposureAdapter());
         LightingRatioService.BindService(binder, new LightingRatioAdapter());
     }

@@ -11,8 +11,9 @@ public static class Evaluator
 
     private static readonly Dictionary<string, MessageDescriptor> Types = new[]
     {
-        AnswerReflection.Descriptor, CameraReflection.Descriptor, CapabilitiesReflection.Descriptor, ExposureReflection.Descriptor,
-        GeometryReflection.Descriptor, LightReflection.Descriptor, LightingRatioReflection.Descriptor,
+        AnswerReflection.Descriptor, CameraReflection.Descriptor, CapabilitiesReflection.Descriptor, DepthOfFieldReflection.Descriptor,
+        ExposureReflection.Descriptor, GeometryReflection.Descriptor, LightReflection.Descriptor, LightingRatioReflection.Descriptor,
+        OpticsReflection.Descriptor,
     }.SelectMany(file => file.MessageTypes).ToDictionary(type => type.FullName, StringComparer.Ordinal);
 
     /// <summary>The broken rules of a message in its binary form, each as the field's path and the rule's identifier.</summary>

@@ -10,7 +10,7 @@ public sealed partial class ConventionTests
     private static readonly string[] UnitSuffixes =
     [
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
-        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_hz", "_mired",
+        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_hz", "_mired", "_per_mm",
     ];
 
     // Plain numbers, and constants whose unit depends on the receptor or is told by the comment.
@@ -23,6 +23,9 @@ public sealed partial class ConventionTests
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
+
+        // Of depth of field.
+        "front_share", "rear_share", "share_of_frame_height",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",

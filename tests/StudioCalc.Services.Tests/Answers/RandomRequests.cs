@@ -82,6 +82,13 @@ internal static class RandomRequests
         ("SolveFlashRequest", "aperture") => Gen.Const<object>(() => new V1.Aperture { Mark = "f/8" }),
         ("SolveFlashRequest", "iso") => Gen.Const<object>(() => new V1.Iso { Mark = "200" }),
         ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { BelowFullStops = FlashPowers.LowestBelowFullStops }),
+        ("Sensor", "format") => Gen.Const<object>("36x24"),
+        ("Lens", "focal_length_mm") => Gen.Double[20, 200].Select(mm => (object)mm),
+        ("Closeness", "magnification") => Gen.Double[0, 2].Select(m => (object)m),
+        ("Closeness", "field_width_mm") => Gen.Double[10, 2000].Select(mm => (object)mm),
+        ("Closeness", "sensor_distance_mm") => Gen.Double[900, 5000].Select(mm => (object)mm),
+        ("FocusedCamera", "sensor") => Maker.Of(V1.Sensor.Descriptor).Select(sensor => (object)sensor),
+        ("EvaluateDepthOfFieldRequest", "offsets_mm") => Gen.Double[-5, 500].Select(mm => (object)mm),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
         _ => null,
     };
@@ -104,6 +111,7 @@ internal static class RandomRequests
         is ("Aperture" or "ShutterSpeed" or "Iso", "scale") or ("Aperture", "tenths") or ("FlashPower", "offset_stops")
         or ("ContinuousReading" or "FlashReading", "receptor")
         or ("EvaluateExposureRequest", "lens_factor")
+        or ("FocusedCamera", "sensor_distance_mm")
         or ("SolveFlashRequest", "powers" or "power_scale")
         or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }
