@@ -32,7 +32,7 @@ public sealed partial class DepthOfFieldAdapter
         var context = new RequestContext(request.HasScale ? request.Scale : null);
         var optics = context.Read(request.Camera, EvaluateRoot[EvaluateDepthOfFieldRequest.CameraFieldNumber], ref trail);
         var blurPath = EvaluateRoot[EvaluateDepthOfFieldRequest.PermittedBlurFieldNumber];
-        var blur = context.ReadBlurMm(request.PermittedBlur, optics?.Sensor, blurPath, ref trail);
+        var blur = optics is null ? null : context.ReadBlurMm(request.PermittedBlur, optics.Sensor, blurPath, ref trail);
         var set = context.ReadSetFNumber(
             request.Aperture, optics?.Lens, EvaluateRoot[EvaluateDepthOfFieldRequest.ApertureFieldNumber], ref trail);
         CheckOffsets(context, request, optics?.Lens);
