@@ -11,8 +11,8 @@ public sealed partial class AdvisoryTests
             () => Focus(request => request.FreshPlateHigherMm = 9),
             () => Focus(request => request.FreshPlateHigherMm = 2)),
         [AdvisoryCode.FocusSlipSmall] = (
-            () => Focus(_ => { }),
-            () => Focus(request => request.Aperture = new() { Set = new() { Mark = "f/22" } })),
+            () => Focus(request => request.Aperture = new() { Set = new() { FNumber = 8.6 } }),
+            () => Focus(request => request.Aperture = new() { Set = new() { FNumber = 8.9 } })),
         [AdvisoryCode.ComponentBlurred] = (
             () => Focus(request => request.Components[1].Importance = 0.5),
             () => Focus(request => request.Components[1].Importance = 0.49)),
