@@ -22,11 +22,6 @@ public sealed record ApertureRange(double WidestFNumber, double SmallestFNumber,
     public bool Holds(double fNumber) =>
         fNumber >= WidestFNumber * (1 - Rounding) && fNumber <= SmallestFNumber * (1 + Rounding);
 
-    /// <summary>The mark at an aperture or next to it on the side of the smaller opening, or null where none is in range.</summary>
-    /// <param name="fNumber">Set f-number, above 0.</param>
-    public double? MarkFrom(double fNumber) =>
-        Marks.Aperture.Covering(fNumber, Scale, moreLight: false) is var value && IsMark(value) && Holds(value) ? value : null;
-
     /// <summary>Whether an aperture is a mark.</summary>
     /// <param name="fNumber">Set f-number, above 0.</param>
     public bool IsMark(double fNumber) =>

@@ -79,7 +79,7 @@ public static class DepthAperture
             var Nw = trail.Let("Nw", Sqrt(2) * B / Sqrt(c * c + Sqrt(Max(c * c * c * c - 4 * g * g * B * B, 0))), "", "depth of field (38)");
             var No = trail.Given("No", range.WidestFNumber, "", "widest aperture of the lens");
             exact = trail.Let("Nx", Max(Nw, No), "", "the lens opens no wider", "solution.aperture.f_number");
-            set = range.MarkFrom(exact) is { } mark && choice.BlurMm(focus, mark) <= c * (1 + Rounding) ? mark : exact;
+            set = (choice with { FNumbers = [.. choice.FNumbers.Where(range.IsMark)] }).Widest(focus, c) ?? exact;
         }
         else
         {

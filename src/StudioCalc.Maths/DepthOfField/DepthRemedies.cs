@@ -53,6 +53,9 @@ public static class DepthRemedies
     /// <summary>Blur that may be permitted at most. [mm]</summary>
     private const double MostBlurMm = 1;
 
+    // So that a remedy holds in spite of rounding when it is sent back.
+    private const double Margin = 1 - 2e-9;
+
     private const int Halvings = 60;
 
     /// <summary>Depth that is still told apart from none. [mm]</summary>
@@ -71,10 +74,10 @@ public static class DepthRemedies
         var focus = TwoPointFocus.Between(points) ?? throw new ArgumentException("No lens focuses between the points.", nameof(points));
         IEnumerable<DepthRemedy?> remedies =
         [
-            Wider(points, permittedBlurMm, choice),
+            Wider(points, permittedBlurMm * Margin, choice),
             FocusFrames.Stack(focus, permittedBlurMm, choice.FNumbers, wavelengthUm),
             MoreBlur(focus, choice),
-            LessDepth(points, focus, permittedBlurMm, choice),
+            LessDepth(points, focus, permittedBlurMm * Margin, choice),
         ];
         return [.. remedies.OfType<DepthRemedy>()];
     }

@@ -112,7 +112,7 @@ public sealed class PlaceFocusTests
         Assert.Equal(2u, missed.Remedies[1].Frames);
 
         var wider = request.Clone();
-        wider.Camera.Closeness = new() { Magnification = missed.Remedies[0].Magnification * (1 - 1e-9) };
+        wider.Camera.Closeness = new() { Magnification = missed.Remedies[0].Magnification };
         Assert.True(Calls.DepthOfField.PlaceFocus(wider).Solution.Components[0].Sharp);
         wider.Camera.Closeness.Magnification *= 1.001;
         Assert.NotNull(Calls.DepthOfField.PlaceFocus(wider).NotReached);

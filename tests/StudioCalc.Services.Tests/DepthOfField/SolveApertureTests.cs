@@ -100,14 +100,14 @@ public sealed class SolveApertureTests
             switch (remedy.Kind)
             {
                 case DepthRemedyKind.FrameWider:
-                    changed.AroundFocus.Closeness = new() { Magnification = remedy.Magnification * (1 - 1e-9) };
+                    changed.AroundFocus.Closeness = new() { Magnification = remedy.Magnification };
                     Assert.Equal(100 / remedy.Magnification, 100 * 330 / 36.0 + remedy.CameraBackMm, 1e-6);
                     break;
                 case DepthRemedyKind.PermitMoreBlur:
                     changed.PermittedBlur = new() { DiameterUm = remedy.PermittedBlurUm };
                     break;
                 default:
-                    var share = remedy.DepthMm / (frontMm + behindMm) * (1 - 1e-9);
+                    var share = remedy.DepthMm / (frontMm + behindMm);
                     (changed.AroundFocus.FrontMm, changed.AroundFocus.BehindMm) = (frontMm * share, behindMm * share);
                     break;
             }
@@ -128,13 +128,13 @@ public sealed class SolveApertureTests
             switch (remedy.Kind)
             {
                 case DepthRemedyKind.FrameWider:
-                    changed.Distances = Distances(1050 + remedy.CameraBackMm + 1e-6, 1180 + remedy.CameraBackMm + 1e-6);
+                    changed.Distances = Distances(1050 + remedy.CameraBackMm, 1180 + remedy.CameraBackMm);
                     break;
                 case DepthRemedyKind.PermitMoreBlur:
                     changed.PermittedBlur = new() { DiameterUm = remedy.PermittedBlurUm };
                     break;
                 default:
-                    var (plane, share) = (missed.Nearest.Focus.FromSensorMm, remedy.DepthMm / 130 * (1 - 1e-9));
+                    var (plane, share) = (missed.Nearest.Focus.FromSensorMm, remedy.DepthMm / 130);
                     changed.Distances = Distances(plane - share * (plane - 1050), plane + share * (1180 - plane));
                     break;
             }
