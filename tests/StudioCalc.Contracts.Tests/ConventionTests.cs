@@ -23,6 +23,7 @@ public sealed partial class ConventionTests
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
+        "importance", "sharp_share", "share_of_frame_height",
 
         // Of depth of field.
         "front_share", "rear_share", "share_of_frame_height",

@@ -34,6 +34,10 @@ internal static class Examples
 
     public static MatchColourRequest Colour() => Read<MatchColourRequest>("match-colour.json");
 
+    public static SolveApertureRequest SolveAperture() => Read<SolveApertureRequest>("solve-aperture.json");
+
+    public static PlaceFocusRequest PlaceFocus() => Read<PlaceFocusRequest>("place-focus.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

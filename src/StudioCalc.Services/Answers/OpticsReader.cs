@@ -3,7 +3,7 @@ using StudioCalc.V1;
 
 namespace StudioCalc.Services;
 
-/// <summary>Reads lens, closeness, sensor, aperture and permitted blur. What cannot be is noted, and the value is then null.</summary>
+/// <summary>Reads lens, closeness, sensor and aperture. What cannot be is noted, and the value is then null.</summary>
 internal static class OpticsReader
 {
     private const double WorthSaying = 0.02;
@@ -54,48 +54,57 @@ internal static class OpticsReader
             : new(longSide, shortSide, sensor.HasLongSidePixels ? sensor.LongSidePixels : null);
     }
 
-    /// <summary>Reads the blur that passes as sharp. [mm]</summary>
-    public static double? ReadBlurMm<TTrail>(
-        this RequestContext context, V1.PermittedBlur blur, SensorRead? sensor, FieldPath path, ref TTrail trail)
+    /// <summary>Reads how close a lens of fixed focal length is focused.</summary>
+    public static LensFocus? ReadFocus<TTrail>(
+        this RequestContext context,
+        Lens lens,
+        Closeness closeness,
+        SensorRead? sensor,
+        FieldPath lensPath,
+        FieldPath closenessPath,
+        ref TTrail trail)
         where TTrail : struct, ITrail
     {
-        trail.Section("permitted blur");
-        switch (blur.CriterionCase)
+        trail.Section("closeness");
+        if (closeness.ValueCase == Closeness.ValueOneofCase.SensorDistanceMm)
         {
-            case V1.PermittedBlur.CriterionOneofCase.DiameterUm:
-                return trail.Given("c", blur.DiameterUm / 1000, "mm", "diameter_um over 1000");
-            case V1.PermittedBlur.CriterionOneofCase.Named when sensor is not null:
-                return Maths.PermittedBlur.ByDiagonalMm(sensor.WidthMm, sensor.HeightMm, Divisor(blur.Named), ref trail);
-            case V1.PermittedBlur.CriterionOneofCase.Print when sensor is not null:
-                var print = new Maths.PrintViewing(
-                    blur.Print.WidthMm, blur.Print.HeightMm, blur.Print.ViewingDistanceMm, blur.Print.ResolvedPerMm);
-                return Maths.PermittedBlur.ByPrintMm(sensor.WidthMm, sensor.HeightMm, print, ref trail);
-            case V1.PermittedBlur.CriterionOneofCase.Pixels when sensor is { LongSidePixels: { } pixels }:
-                return Maths.PermittedBlur.ByPixelsMm(sensor.LongSideMm, pixels, blur.Pixels, ref trail);
-            case V1.PermittedBlur.CriterionOneofCase.Pixels:
-                context.Violations.Add(path[V1.PermittedBlur.PixelsFieldNumber].ToString(), RefusalReason.Conflict,
-                    "Needs the sensor with its size and pixels; give them, or a diameter.");
-                return null;
-            default:
-                var number = blur.CriterionCase == V1.PermittedBlur.CriterionOneofCase.Named
-                    ? V1.PermittedBlur.NamedFieldNumber
-                    : V1.PermittedBlur.PrintFieldNumber;
-                context.Violations.Add(path[number].ToString(), RefusalReason.Conflict,
-                    "Needs the size of the sensor; give it, or a diameter.");
-                return null;
+            return context.AtSensorDistance(lens, closeness.SensorDistanceMm, lensPath, closenessPath, ref trail);
         }
+
+        if (context.ReadMagnification(closeness, sensor, closenessPath, ref trail) is not { } m)
+        {
+            return null;
+        }
+
+        if (lens.HasFocalLengthMm)
+        {
+            return new(lens.FocalLengthMm, m, PupilOf(lens), lens.PrincipalSeparationMm);
+        }
+
+        context.Violations.Add(lensPath[Lens.FocalLengthMmFieldNumber].ToString(), RefusalReason.Required,
+            "Give the focal length, or, in calls that take it, the sensor distance beside the magnification or field width.");
+        return null;
     }
 
-    /// <summary>Reads an aperture as the set f-number.</summary>
+    /// <summary>The pupil magnification of a lens; unset means a symmetrical one.</summary>
+    public static double PupilOf(Lens lens) => lens.HasPupilMagnification ? lens.PupilMagnification : 1;
+
+    /// <summary>Reads an aperture as the set f-number; its steps name the answer fields that equal them, if any do.</summary>
     public static double? ReadSetFNumber<TTrail>(
-        this RequestContext context, LensAperture aperture, LensFocus? lens, FieldPath path, ref TTrail trail)
+        this RequestContext context,
+        LensAperture aperture,
+        LensFocus? lens,
+        FieldPath path,
+        ref TTrail trail,
+        string setField = "aperture.f_number",
+        string effectiveField = "effective_f_number")
         where TTrail : struct, ITrail
     {
         trail.Section("aperture");
         if (aperture.ValueCase == LensAperture.ValueOneofCase.Set)
         {
             return context.Read(aperture.Set, path[LensAperture.SetFieldNumber]) is { } set
-                ? trail.Given("N", set, "", "set aperture", "aperture.f_number")
+                ? trail.Given("N", set, "", "set aperture", setField)
                 : null;
         }
 
@@ -104,10 +113,10 @@ internal static class OpticsReader
             return null;
         }
 
-        var Ne = trail.Given("Ne", effective, "", "effective aperture", "effective_f_number");
+        var Ne = trail.Given("Ne", effective, "", "effective aperture", effectiveField);
         var m = trail.Given("m", lens.Magnification, "", "magnification");
         var p = trail.Given("p", lens.PupilMagnification, "", "pupil_magnification");
-        return trail.Let("N", Ne / (1 + m / p), "", "depth of field (6)", "aperture.f_number");
+        return trail.Let("N", Ne / (1 + m / p), "", "depth of field (6)", setField);
     }
 
     private static LensFocus? ReadLens<TTrail>(
@@ -116,34 +125,22 @@ internal static class OpticsReader
     {
         trail.Section("closeness");
         var lens = camera.Lens;
-        var pupil = lens.HasPupilMagnification ? lens.PupilMagnification : 1;
         var distancePath = path[FocusedCamera.SensorDistanceMmFieldNumber];
-        if (camera.Closeness.ValueCase == Closeness.ValueOneofCase.SensorDistanceMm)
+        var closenessPath = path[FocusedCamera.ClosenessFieldNumber];
+        if (camera.HasSensorDistanceMm && camera.Closeness.ValueCase == Closeness.ValueOneofCase.SensorDistanceMm)
         {
-            if (camera.HasSensorDistanceMm)
-            {
-                context.Violations.Add(distancePath.ToString(), RefusalReason.Conflict,
-                    "Goes with a magnification or a field width; the closeness tells a sensor distance already.");
-                return null;
-            }
-
-            return context.AtSensorDistance(lens, camera.Closeness.SensorDistanceMm, pupil, path, ref trail);
-        }
-
-        if (context.ReadMagnification(camera.Closeness, sensor, path[FocusedCamera.ClosenessFieldNumber], ref trail) is not { } m)
-        {
+            context.Violations.Add(distancePath.ToString(), RefusalReason.Conflict,
+                "Goes with a magnification or a field width; the closeness tells a sensor distance already.");
             return null;
         }
 
         if (!camera.HasSensorDistanceMm)
         {
-            if (lens.HasFocalLengthMm)
-            {
-                return new(lens.FocalLengthMm, m, pupil, lens.PrincipalSeparationMm);
-            }
+            return context.ReadFocus(lens, camera.Closeness, sensor, path[FocusedCamera.LensFieldNumber], closenessPath, ref trail);
+        }
 
-            context.Violations.Add(path[FocusedCamera.LensFieldNumber][Lens.FocalLengthMmFieldNumber].ToString(),
-                RefusalReason.Required, "Give the focal length, or the sensor distance beside the magnification or field width.");
+        if (context.ReadMagnification(camera.Closeness, sensor, closenessPath, ref trail) is not { } m)
+        {
             return null;
         }
 
@@ -162,28 +159,28 @@ internal static class OpticsReader
                 path[FocusedCamera.LensFieldNumber][Lens.FocalLengthMmFieldNumber], lens.FocalLengthMm, f));
         }
 
-        return new(f, m, pupil, lens.PrincipalSeparationMm);
+        return new(f, m, PupilOf(lens), lens.PrincipalSeparationMm);
     }
 
     private static LensFocus? AtSensorDistance<TTrail>(
-        this RequestContext context, Lens lens, double distanceMm, double pupil, FieldPath path, ref TTrail trail)
+        this RequestContext context, Lens lens, double distanceMm, FieldPath lensPath, FieldPath closenessPath, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         if (!lens.HasFocalLengthMm)
         {
-            context.Violations.Add(path[FocusedCamera.LensFieldNumber][Lens.FocalLengthMmFieldNumber].ToString(),
+            context.Violations.Add(lensPath[Lens.FocalLengthMmFieldNumber].ToString(),
                 RefusalReason.Required, "A sensor distance alone needs the focal length; better give the magnification or field width.");
             return null;
         }
 
         if (LensFocus.MagnificationAt(distanceMm, lens.FocalLengthMm, lens.PrincipalSeparationMm, ref trail) is { } m)
         {
-            return new(lens.FocalLengthMm, m, pupil, lens.PrincipalSeparationMm);
+            return new(lens.FocalLengthMm, m, PupilOf(lens), lens.PrincipalSeparationMm);
         }
 
         var nearest = LensFocus.NearestInFocalLengths * lens.FocalLengthMm + lens.PrincipalSeparationMm;
         context.Violations.Add(
-            path[FocusedCamera.ClosenessFieldNumber][Closeness.SensorDistanceMmFieldNumber].ToString(), RefusalReason.OutOfRange,
+            closenessPath[Closeness.SensorDistanceMmFieldNumber].ToString(), RefusalReason.OutOfRange,
             FormattableString.Invariant($"No lens of this fixed focal length focuses nearer than {nearest:0.#} mm from the sensor. ")
             + "A lens that focuses inside has shortened its focal length: give the magnification or the field width, and the "
             + "sensor distance beside it.");
@@ -217,13 +214,4 @@ internal static class OpticsReader
             "With this sensor the magnification would be over 20.");
         return null;
     }
-
-    private static double Divisor(BlurCriterion criterion) => criterion switch
-    {
-        BlurCriterion.Diagonal1000 => 1000,
-        BlurCriterion.Diagonal1442 => 1442,
-        BlurCriterion.Diagonal1500 => 1500,
-        BlurCriterion.Diagonal1730 => 1730,
-        _ => throw new ArgumentOutOfRangeException(nameof(criterion)),
-    };
 }

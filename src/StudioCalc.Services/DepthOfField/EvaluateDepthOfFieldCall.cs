@@ -32,7 +32,7 @@ public sealed partial class DepthOfFieldAdapter
         var context = new RequestContext(request.HasScale ? request.Scale : null);
         var optics = context.Read(request.Camera, EvaluateRoot[EvaluateDepthOfFieldRequest.CameraFieldNumber], ref trail);
         var blurPath = EvaluateRoot[EvaluateDepthOfFieldRequest.PermittedBlurFieldNumber];
-        var blur = context.ReadBlurMm(request.PermittedBlur, optics?.Sensor, blurPath, ref trail);
+        var blur = optics is null ? null : context.ReadBlurMm(request.PermittedBlur, optics.Sensor, blurPath, ref trail);
         var set = context.ReadSetFNumber(
             request.Aperture, optics?.Lens, EvaluateRoot[EvaluateDepthOfFieldRequest.ApertureFieldNumber], ref trail);
         CheckOffsets(context, request, optics?.Lens);
@@ -54,11 +54,7 @@ public sealed partial class DepthOfFieldAdapter
         };
         Diffract(context, request, lens, fNumber, blurMm, response, ref trail);
         response.Points.Add(request.OffsetsMm.Select(offset => Point(lens, sensor, fNumber, blurMm, response.AiryDiscUm, offset)));
-        if (sensor is { LongSidePixels: { } pixels } && blurMm * pixels < sensor.LongSideMm)
-        {
-            context.Advisories.Add(Advise.BlurBelowPixel(blurPath, blurMm * 1000, sensor.LongSideMm / pixels * 1000));
-        }
-
+        context.NoteFineBlur(blurMm, sensor, blurPath);
         response.Advisories.Add(context.Advisories);
         return response;
     }
@@ -84,18 +80,11 @@ public sealed partial class DepthOfFieldAdapter
                 response.EffectiveFNumber, lens.Magnification, wavelength, ref trail);
         }
 
-        if (Diffraction.LeftForDefocus(blurMm, response.AiryDiscUm / 1000) is not { } left)
+        context.NoteDiffraction(response.AiryDiscUm, blurMm);
+        if (Diffraction.LeftForDefocus(blurMm, response.AiryDiscUm / 1000) is { } left)
         {
-            context.Advisories.Add(Advise.DiffractionSpoils(response.AiryDiscUm, blurMm * 1000));
-            return;
+            response.ZoneWithDiffraction = OpticsWriter.Zone(lens, Maths.SharpZone.Evaluate(lens, fNumber, left));
         }
-
-        if (response.AiryDiscUm > blurMm * 500)
-        {
-            context.Advisories.Add(Advise.DiffractionCounts(response.AiryDiscUm, blurMm * 1000));
-        }
-
-        response.ZoneWithDiffraction = OpticsWriter.Zone(lens, Maths.SharpZone.Evaluate(lens, fNumber, left));
     }
 
     private static V1.PointBlur Point(

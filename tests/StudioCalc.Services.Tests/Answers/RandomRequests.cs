@@ -44,9 +44,17 @@ internal static class RandomRequests
         Assert.True(answered > requests / 50, $"{answered} of {requests} random requests of {method.Name} were answered.");
     }
 
-    // Times of independent readings are in no order.
+    // Times of independent readings are in no order, nor is one component of several the main one.
     private static void InOrder(IMessage request)
     {
+        if (request is V1.PlaceFocusRequest { Components: var components })
+        {
+            for (var i = 0; i < components.Count; i++)
+            {
+                components[i].Main = i == components.Count / 2;
+            }
+        }
+
         if (request is V1.FollowBackLightRequest { Readings: var readings })
         {
             foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
@@ -90,6 +98,10 @@ internal static class RandomRequests
         ("FocusedCamera", "sensor") => Maker.Of(V1.Sensor.Descriptor).Select(sensor => (object)sensor),
         ("EvaluateDepthOfFieldRequest", "offsets_mm") => Gen.Double[-5, 500].Select(mm => (object)mm),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
+        ("Sensor", "format") => Gen.Const<object>("36x24"),
+        ("FocusComponent" or "CameraDirection", "position" or "aim_point") => Gen.Select(
+            Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-20, 60], (x, y, z) => (object)new V1.Point { XMm = x, YMm = y, ZMm = z }),
+        ("FocusComponent", "height_mm" or "diameter_mm") => Gen.Double[0, 60].Select(size => (object)size),
         _ => null,
     };
 
