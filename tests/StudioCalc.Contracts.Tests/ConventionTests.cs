@@ -11,6 +11,7 @@ public sealed partial class ConventionTests
     [
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
         "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_hz", "_mired",
+        "_per_mm",
     ];
 
     // Plain numbers, and constants whose unit depends on the receptor or is told by the comment.
@@ -23,6 +24,10 @@ public sealed partial class ConventionTests
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
+
+        // Framing, stacks, keepers and sensor formats.
+        "width", "height", "kept_share", "near_to_far_size", "wanted_magnification", "crop_factor",
+        "overlap_share", "confidence_share", "keep_chance", "chance_of_frames",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",

@@ -34,6 +34,14 @@ internal static class Examples
 
     public static MatchColourRequest Colour() => Read<MatchColourRequest>("match-colour.json");
 
+    public static EvaluateFramingRequest Framing() => Read<EvaluateFramingRequest>("evaluate-framing.json");
+
+    public static PlanFocusStackRequest Stack() => Read<PlanFocusStackRequest>("plan-focus-stack.json");
+
+    public static EstimateKeepersRequest Keepers() => Read<EstimateKeepersRequest>("estimate-keepers.json");
+
+    public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

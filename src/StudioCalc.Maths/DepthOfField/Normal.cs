@@ -9,10 +9,11 @@ namespace StudioCalc.Maths;
 public static class Normal
 {
     private const double InverseRootPi = 0.56418958354775628695;
+    private const double Middle = 0.6629;
     private static readonly double RootHalf = Sqrt(0.5);
 
     /// <summary>Chance of a value below <paramref name="z"/> standard deviations.</summary>
-    public static double Below(double z) => ErrorComplement(-z * RootHalf) / 2;
+    public static double Below(double z) => z > 0 ? 1 - Tail(z) : Tail(-z);
 
     /// <summary>Chance of a value between two, without loss of figures where both lie in one tail or close together.</summary>
     /// <param name="low">The lower one, in standard deviations; may be infinite.</param>
@@ -20,7 +21,7 @@ public static class Normal
     public static double Between(double low, double high) =>
         low >= 0 ? Below(-low) - Below(-high)
         : high <= 0 ? Below(high) - Below(low)
-        : (Error(high * RootHalf) + Error(-low * RootHalf)) / 2;
+        : FromMiddle(high) + FromMiddle(-low);
 
     /// <summary>The half width in standard deviations about the mean that holds a share of all values.</summary>
     /// <param name="share">The share, above 0 and below 1.</param>
@@ -38,23 +39,30 @@ public static class Normal
         return root <= 5 ? Ratio(root - 1.6, OuterOver, OuterUnder) : Ratio(root - 5, FarOver, FarUnder);
     }
 
-    private static double Error(double x) => Abs(x) <= 0.46875 ? Inner(x) : x > 0 ? 1 - ErrorComplement(x) : ErrorComplement(-x) - 1;
+    // Between 0 and z, which is not negative.
+    private static double FromMiddle(double z) => z <= Middle ? Inner(z * RootHalf) / 2 : 0.5 - Tail(z);
 
-    private static double ErrorComplement(double x)
+    // Beyond z, which is not negative. The exponent is taken from z itself, in two parts of which the first is exact: rounding
+    // z over the root of 2 would cost figures far out.
+    private static double Tail(double z)
     {
-        var y = Abs(x);
-        if (y <= 0.46875)
+        var y = z * RootHalf;
+        if (z <= Middle)
         {
-            return 1 - Inner(x);
+            return (1 - Inner(y)) / 2;
         }
 
-        var upper = y <= 4 ? Ratio(y, CloseOver, CloseUnder) : double.IsInfinity(y) ? 0 : Beyond(y);
-        var sixteenths = Truncate(y * 16) / 16;
-        var rest = (y - sixteenths) * (y + sixteenths);
-        var tail = upper == 0 ? 0 : Exp(-sixteenths * sixteenths) * Exp(-rest) * upper;
-        return x > 0 ? tail : 2 - tail;
+        if (z > 40)
+        {
+            return 0;
+        }
+
+        var first = Truncate(z * 16) / 16;
+        var rest = (z - first) * (z + first);
+        return Exp(-first * first / 2) * Exp(-rest / 2) * (y <= 4 ? Ratio(y, CloseOver, CloseUnder) : Beyond(y)) / 2;
     }
 
+    // The error function near 0.
     private static double Inner(double x) => x * Ratio(x * x, InnerOver, InnerUnder);
 
     private static double Beyond(double y)

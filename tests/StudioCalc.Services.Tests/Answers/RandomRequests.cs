@@ -82,6 +82,12 @@ internal static class RandomRequests
         ("SolveFlashRequest", "aperture") => Gen.Const<object>(() => new V1.Aperture { Mark = "f/8" }),
         ("SolveFlashRequest", "iso") => Gen.Const<object>(() => new V1.Iso { Mark = "200" }),
         ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { BelowFullStops = FlashPowers.LowestBelowFullStops }),
+        ("Sensor", "format") => Gen.OneOf<object>("36x24", "23.5x15.6", "43.8x32.9"),
+        ("SharpDepths", "far_is_infinite") => Gen.Const<object>(true),
+        ("TwoPoints", "near") => Gen.Select(Gen.Double[10, 500], Gen.Double[-1000, 1000])
+            .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
+        ("TwoPoints", "far") => Gen.Select(Gen.Double[500, 5000], Gen.Double[-1000, 1000])
+            .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
         _ => null,
     };
