@@ -47,23 +47,16 @@ public sealed record KeeperRemedy(KeeperRemedyKind Kind, double Keep, int Frames
 
     private static KeeperRemedy? Closed(KeeperInput input, KeeperOptics optics, StopScale scale, double wavelengthUm)
     {
-        var none = default(NoTrail);
-        foreach (var mark in Marks.Aperture.All(scale).Where(mark => mark.Value > optics.FNumber))
+        var widest = ClosedAperture.Widest(
+            optics.Lens, optics.FNumber, optics.PermittedBlurMm, scale, wavelengthUm, fNumber => At(fNumber) is not null);
+        return widest is { } mark ? At(mark) : null;
+
+        KeeperRemedy? At(double fNumber)
         {
-            if (Diffraction.AiryDiscUm(mark.Value * optics.Lens.EffectiveFactor, wavelengthUm, ref none) > optics.PermittedBlurMm * 1000)
-            {
-                return null;
-            }
-
-            var zone = SharpZone.Evaluate(optics.Lens, mark.Value, optics.PermittedBlurMm);
+            var zone = SharpZone.Evaluate(optics.Lens, fNumber, optics.PermittedBlurMm);
             var deeper = input with { NearMm = zone.NearDepthMm, FarMm = zone.FarDepthMm };
-            if (Price(KeeperRemedyKind.CloseAperture, deeper, mark.Value) is { } closed)
-            {
-                return closed;
-            }
+            return Price(KeeperRemedyKind.CloseAperture, deeper, fNumber);
         }
-
-        return null;
     }
 
     private static KeeperRemedy? Price(KeeperRemedyKind kind, KeeperInput input, double? fNumber = null)

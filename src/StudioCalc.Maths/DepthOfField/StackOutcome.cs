@@ -114,23 +114,14 @@ public sealed record StackOutcome
     public static double? ApertureThatFits(StackInput input, StackTimes? times, StopScale scale, double wavelengthUm)
     {
         ArgumentNullException.ThrowIfNull(input);
-        var none = default(NoTrail);
         var most = MostFrames(times);
-        foreach (var mark in Marks.Aperture.All(scale).Where(mark => most > 0 && mark.Value > input.FNumber * (1 + Rounding)))
-        {
-            var airyDiscUm = Diffraction.AiryDiscUm(mark.Value * input.Lens.EffectiveFactor, wavelengthUm, ref none);
-            if (airyDiscUm > input.PermittedBlurMm * 1000)
+        return most < 1
+            ? null
+            : ClosedAperture.Widest(input.Lens, input.FNumber, input.PermittedBlurMm, scale, wavelengthUm, fNumber =>
             {
-                return null;
-            }
-
-            if (StackFrames.Plan(input with { FNumber = mark.Value }, most, ref none).IsWhole)
-            {
-                return mark.Value;
-            }
-        }
-
-        return null;
+                var none = default(NoTrail);
+                return StackFrames.Plan(input with { FNumber = fNumber }, most, ref none).IsWhole;
+            });
     }
 
     // (55)

@@ -69,11 +69,11 @@ public sealed record TiltOutcome
             trail.Section("shortfall");
             var f = trail.Given("f", focalLengthMm, "mm", "focal_length_mm");
             var t = trail.Given("t", TiltSetting.TiltRad(focalLengthMm, plane), "rad", "depth of field (72), 0 without tilt");
-            var q = trail.Given("q", plane.PerCrossing, "1/mm", "1 / u");
+            var u = trail.Given("u", plane.CrossingMm, "mm", "where the plane crosses the axis");
             return new()
             {
                 Obstacle = TiltObstacle.PlaneTooNear,
-                ShortfallMm = trail.Let("short", Max(0, f / Cos(t) - 1 / q), "mm", "depth of field (73)", "not_reached.shortfall_mm"),
+                ShortfallMm = trail.Let("short", Max(0, f / Cos(t) - u), "mm", "depth of field (73)", "not_reached.shortfall_mm"),
             };
         }
 

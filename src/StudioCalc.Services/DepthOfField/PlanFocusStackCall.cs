@@ -1,3 +1,4 @@
+using Google.Protobuf.WellKnownTypes;
 using Grpc.Core;
 using StudioCalc.Maths;
 using StudioCalc.V1;
@@ -99,10 +100,12 @@ public sealed partial class DepthOfFieldAdapter
         }
 
         return new(
-            request.RecycleTime?.ToTimeSpan().TotalSeconds ?? 0,
-            request.SettleTime?.ToTimeSpan().TotalSeconds ?? 0,
-            request.AvailableTime?.ToTimeSpan().TotalSeconds);
+            Seconds(request.RecycleTime) ?? 0,
+            Seconds(request.SettleTime) ?? 0,
+            Seconds(request.AvailableTime));
     }
+
+    private static double? Seconds(Duration? time) => time is null ? null : time.Seconds + time.Nanos / 1e9;
 
     // Names the field that says infinity: a magnification of 0.
     private static void RefuseInfinity(RequestContext context, FocusedCamera camera, LensFocus? lens, FieldPath cameraPath)

@@ -116,7 +116,7 @@ public sealed partial class DepthOfFieldAdapter
         };
         if (setting.Plane.PerCrossing > 0)
         {
-            answer.AxisCrossingMm = 1 / setting.Plane.PerCrossing;
+            answer.AxisCrossingMm = setting.Plane.CrossingMm;
         }
 
         if (setting.Plane.IsParallel)

@@ -71,6 +71,14 @@ public sealed class PlanFocusStackTests
     }
 
     [Fact]
+    public void Times_InUnusualParts_AreReadAsTheirSum()
+    {
+        var request = Examples.Stack();
+        request.SettleTime = new() { Seconds = 1, Nanos = -500_000_000 };
+        Assert.Equal(Calls.DepthOfField.PlanFocusStack(Examples.Stack()), Calls.DepthOfField.PlanFocusStack(request));
+    }
+
+    [Fact]
     public void NoTime_HasNothingNearest()
     {
         var request = Examples.Stack();
