@@ -23,6 +23,14 @@ internal static class OpticsReader
         }
 
         var lens = context.ReadLens(camera, sensor, path, ref trail);
+        if (lens is { IsAtInfinity: false, FromSensorMm: <= 0 })
+        {
+            context.Violations.Add(
+                path[FocusedCamera.LensFieldNumber][Lens.PrincipalSeparationMmFieldNumber].ToString(), RefusalReason.OutOfRange,
+                "With this separation the focused plane would lie behind the sensor.");
+            return null;
+        }
+
         return lens is null ? null : new(lens, sensor);
     }
 

@@ -10,6 +10,7 @@ public sealed class EvaluateFramingTests
         { "camera.sensor.format", "UNKNOWN_MARK", request => request.Camera.Sensor.Format = "35x24" },
         { "camera.lens.focal_length_mm", "REQUIRED", request => request.Camera.Lens.ClearFocalLengthMm() },
         { "camera.closeness.magnification", "OUT_OF_RANGE", request => request.Camera.Closeness.Magnification = 1e-9 },
+        { "camera.lens.principal_separation_mm", "OUT_OF_RANGE", request => request.Camera.Lens = new() { FocalLengthMm = 10, PrincipalSeparationMm = -500 } },
         { "crops[1].name", "REQUIRED", request => request.Crops[1].ClearName() },
     };
 
