@@ -100,7 +100,7 @@ public sealed partial class ConventionTests
     [Fact]
     public void EveryRequestNumbersComment_NamesTheBoundsOfItsAnnotation() => Assert.Empty(RequestFields
         .Where(field => field.FieldType == FieldType.Double)
-        .Where(field => FieldRules.Of(field) is var rules
+        .Where(field => (field.IsRepeated ? FieldRules.Of(field).Items! : FieldRules.Of(field)) is var rules
             && !Numbers(ContractComments.Of(field)).IsSupersetOf([rules.Min!.Value, rules.Max!.Value]))
         .Select(field => field.FullName));
 
