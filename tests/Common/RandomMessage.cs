@@ -106,7 +106,8 @@ internal sealed class RandomMessage(
 
     private Gen<Duration> Time(FieldRules rules)
     {
-        var (min, max) = ((long)(rules.Min ?? -1000), (long)(rules.Max ?? 1000));
+        // The contract's Durations are never negative, in answers either.
+        var (min, max) = ((long)(rules.Min ?? 0), (long)(rules.Max ?? 1000));
         Gen<Duration> inside = Gen.Select(Gen.Long[min, Math.Max(min, max - 1)], Gen.Int[0, 999_999_999], (s, n) => new Duration { Seconds = s, Nanos = n });
         return IsBoundary
             ? Gen.OneOf<Duration>(inside, Gen.OneOf(min, max, min - 1, max + 1).Select(s => new Duration { Seconds = s }))

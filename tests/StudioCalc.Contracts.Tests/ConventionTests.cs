@@ -23,10 +23,11 @@ public sealed partial class ConventionTests
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
-        "importance", "sharp_share", "share_of_frame_height",
+        "front_share", "rear_share", "sharp_share", "share_of_frame_height", "importance",
 
-        // Of depth of field.
-        "front_share", "rear_share", "share_of_frame_height",
+        // Framing, stacks, keepers and sensor formats.
+        "width", "height", "kept_share", "near_to_far_size", "wanted_magnification", "crop_factor",
+        "overlap_share", "confidence_share", "keep_chance", "chance_of_frames",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",
@@ -99,7 +100,7 @@ public sealed partial class ConventionTests
     [Fact]
     public void EveryRequestNumbersComment_NamesTheBoundsOfItsAnnotation() => Assert.Empty(RequestFields
         .Where(field => field.FieldType == FieldType.Double)
-        .Where(field => FieldRules.Of(field) is var rules
+        .Where(field => (field.IsRepeated ? FieldRules.Of(field).Items! : FieldRules.Of(field)) is var rules
             && !Numbers(ContractComments.Of(field)).IsSupersetOf([rules.Min!.Value, rules.Max!.Value]))
         .Select(field => field.FullName));
 

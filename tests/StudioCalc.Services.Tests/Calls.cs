@@ -16,6 +16,8 @@ internal static class Calls
 
     public static readonly ExposureService.ExposureServiceClient Exposure = new(new InProcessCallInvoker());
 
+    public static readonly DepthOfFieldService.DepthOfFieldServiceClient DepthOfField = new(new InProcessCallInvoker());
+
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
     public static readonly DepthOfFieldService.DepthOfFieldServiceClient DepthOfField = new(new InProcessCallInvoker());

@@ -38,6 +38,14 @@ internal static class Examples
 
     public static PlaceFocusRequest PlaceFocus() => Read<PlaceFocusRequest>("place-focus.json");
 
+    public static EvaluateFramingRequest Framing() => Read<EvaluateFramingRequest>("evaluate-framing.json");
+
+    public static PlanFocusStackRequest Stack() => Read<PlanFocusStackRequest>("plan-focus-stack.json");
+
+    public static EstimateKeepersRequest Keepers() => Read<EstimateKeepersRequest>("estimate-keepers.json");
+
+    public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -8,6 +8,9 @@ internal static class OpticsReader
 {
     private const double WorthSaying = 0.02;
 
+    // Of the narrowest sensor and the widest field that the contract knows; below it distances grow out of all numbers.
+    private const double LeastMagnification = 1e-6;
+
     /// <summary>Reads a focused lens with the sensor behind it.</summary>
     public static OpticsRead? Read<TTrail>(this RequestContext context, FocusedCamera camera, FieldPath path, ref TTrail trail)
         where TTrail : struct, ITrail
@@ -20,6 +23,14 @@ internal static class OpticsReader
         }
 
         var lens = context.ReadLens(camera, sensor, path, ref trail);
+        if (lens is { IsAtInfinity: false, FromSensorMm: <= 0 })
+        {
+            context.Violations.Add(
+                path[FocusedCamera.LensFieldNumber][Lens.PrincipalSeparationMmFieldNumber].ToString(), RefusalReason.OutOfRange,
+                "With this separation the focused plane would lie behind the sensor.");
+            return null;
+        }
+
         return lens is null ? null : new(lens, sensor);
     }
 
@@ -193,6 +204,13 @@ internal static class OpticsReader
     {
         if (closeness.ValueCase == Closeness.ValueOneofCase.Magnification)
         {
+            if (closeness.Magnification is > 0 and < LeastMagnification)
+            {
+                context.Violations.Add(path[Closeness.MagnificationFieldNumber].ToString(), RefusalReason.OutOfRange,
+                    "Must be 0, focus at infinity, or at least 0.000001.");
+                return null;
+            }
+
             return trail.Given("m", closeness.Magnification, "", "magnification");
         }
 

@@ -19,7 +19,11 @@ public sealed class CapabilitiesAdapter : CapabilitiesService.CapabilitiesServic
             ModelRevision = ModelRevision.Current,
             Build = Build,
             Limits = new() { MaxRequestBytes = ContractInterceptor.MaxRequestBytes, MaxRefusalBytes = Refusal.MaxBytes },
-            Catalogues = { new Catalogue { Name = "marks", Version = Marks.CatalogueVersion } },
+            Catalogues =
+            {
+                new Catalogue { Name = "marks", Version = Marks.CatalogueVersion },
+                new Catalogue { Name = "sensor formats", Version = SensorFormats.Version },
+            },
             Services = { Contract.Services.Select(service => service.FullName) },
         });
 }

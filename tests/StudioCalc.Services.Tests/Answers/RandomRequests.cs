@@ -90,15 +90,19 @@ internal static class RandomRequests
         ("SolveFlashRequest", "aperture") => Gen.Const<object>(() => new V1.Aperture { Mark = "f/8" }),
         ("SolveFlashRequest", "iso") => Gen.Const<object>(() => new V1.Iso { Mark = "200" }),
         ("SolveFlashRequest", "lowest_power") => Gen.Const<object>(() => new V1.FlashPower { BelowFullStops = FlashPowers.LowestBelowFullStops }),
-        ("Sensor", "format") => Gen.Const<object>("36x24"),
         ("Lens", "focal_length_mm") => Gen.Double[20, 200].Select(mm => (object)mm),
         ("Closeness", "magnification") => Gen.Double[0, 2].Select(m => (object)m),
         ("Closeness", "field_width_mm") => Gen.Double[10, 2000].Select(mm => (object)mm),
         ("Closeness", "sensor_distance_mm") => Gen.Double[900, 5000].Select(mm => (object)mm),
         ("FocusedCamera", "sensor") => Maker.Of(V1.Sensor.Descriptor).Select(sensor => (object)sensor),
         ("EvaluateDepthOfFieldRequest", "offsets_mm") => Gen.Double[-5, 500].Select(mm => (object)mm),
+        ("Sensor", "format") => Gen.OneOf<object>("36x24", "23.5x15.6", "43.8x32.9"),
+        ("SharpDepths", "far_is_infinite") => Gen.Const<object>(true),
+        ("TwoPoints", "near") => Gen.Select(Gen.Double[10, 500], Gen.Double[-1000, 1000])
+            .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
+        ("TwoPoints", "far") => Gen.Select(Gen.Double[500, 5000], Gen.Double[-1000, 1000])
+            .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
-        ("Sensor", "format") => Gen.Const<object>("36x24"),
         ("FocusComponent" or "CameraDirection", "position" or "aim_point") => Gen.Select(
             Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-20, 60], (x, y, z) => (object)new V1.Point { XMm = x, YMm = y, ZMm = z }),
         ("FocusComponent", "height_mm" or "diameter_mm") => Gen.Double[0, 60].Select(size => (object)size),
