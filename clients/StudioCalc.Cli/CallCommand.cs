@@ -8,84 +8,74 @@ using StudioCalc.Contracts;
 namespace StudioCalc.Cli;
 
 /// <summary>One call of the contract as a command.</summary>
-internal sealed class CallCommand(MethodDescriptor method, TextReader input, TextWriter output, TextWriter errors)
+internal sealed class CallCommand
 {
-    private const string KeyVariable = "STUDIOCALC_KEY";
+    private readonly BuiltIns _builtIns = new();
+    private readonly Terminal _terminal;
 
-    private readonly Option<string> _request = new("--request", "-r")
+    public CallCommand(MethodDescriptor method, Mentions mentions, Terminal terminal)
     {
-        Description = "The request: a JSON file, or - for standard input.",
-        HelpName = "file",
-        Required = method.InputType.Fields.InFieldNumberOrder().Count > 0,
-    };
-
-    private readonly Option<string> _output = new("--output", "-o")
-    {
-        Description = "The answer as a table, as JSON, or with its working as a sum on paper.",
-        HelpName = "table|json|working",
-        DefaultValueFactory = _ => "table",
-    };
-
-    private readonly Option<string?> _server = new("--server", "-s")
-    {
-        Description = "Address of a host's gRPC port, such as http://127.0.0.1:8081. Without it the answer is worked out in this process.",
-        HelpName = "address",
-    };
-
-    private readonly Option<string?> _key = new("--key")
-    {
-        Description = $"The key that the host asks for. The environment variable {KeyVariable} keeps it off the command line.",
-        HelpName = "key",
-    };
-
-    public Command Build()
-    {
-        var command = new Command(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)))
-        {
-            _request, _output, _server, _key,
-        };
-        _output.AcceptOnlyFromAmong("table", "json", "working");
-        _server.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is { } address && AddressOf(address) is null)
-            {
-                result.AddError("--server: not an http or https address, such as http://127.0.0.1:8081.");
-            }
-        });
-        command.Validators.Add(result =>
-        {
-            if (result.GetValue(_key) is not null && result.GetValue(_server) is null)
-            {
-                result.AddError("--key: goes with --server; in this process no key is needed.");
-            }
-        });
-        command.SetAction(RunAsync);
-        return command;
+        (Method, _terminal) = (method, terminal);
+        Options = new(method, mentions);
+        Command = new(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)));
+        _builtIns.AddTo(Command);
+        Options.AddTo(Command);
+        Command.SetAction(RunAsync);
     }
+
+    public Command Command { get; }
+
+    public MethodDescriptor Method { get; }
+
+    public CallOptions Options { get; }
+
+    public IReadOnlyList<Option> BuiltIn => _builtIns.All;
 
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        var form = Enum.Parse<OutputForm>(parsed.GetValue(_output)!, ignoreCase: true);
+        var server = parsed.GetValue(_builtIns.Server);
+        var file = parsed.GetValue(_builtIns.Request);
+        var typed = Options.Typed(parsed);
+        if (parsed.GetValue(_builtIns.Example))
+        {
+            await _terminal.Output.WriteLineAsync(Samples.TextOf(Method) ?? "{}").ConfigureAwait(false);
+            return ExitCode.Reached;
+        }
+
+        if (file is null && typed.Count == 0 && Options.Tree.Count > 0)
+        {
+            await _terminal.Errors.WriteLineAsync("Nothing is asked yet: write the request as options, or give it with --request. Add --help to see both.")
+                .ConfigureAwait(false);
+            return ExitCode.Usage;
+        }
+
+        var request = Method.InputType.Parser.ParseFrom(ByteString.Empty);
+        var names = new OptionNames(Method.InputType, new Dictionary<string, OptionSpec>(StringComparer.Ordinal), hasFile: true);
         try
         {
-            if (!RequestFile.TryRead(
-                method, parsed.GetValue(_request), form == OutputForm.Working, input, out var request, errors, out var code))
+            if (file is not null && await RequestFile.FillAsync(request, file, names, _terminal, cancellation).ConfigureAwait(false) is var code and not ExitCode.Reached)
             {
                 return code;
             }
 
-            using var client = Connect(parsed);
-            var answer = await client.CallAsync(method, request, cancellation).ConfigureAwait(false);
-            Write(answer, form);
-            return Reached.By(answer) ? ExitCode.Reached : ExitCode.NotReached;
+            var told = new TypedRequest(request);
+            told.Take(typed);
+            if (told.Refusals.Count > 0)
+            {
+                Failure.Write(told.Refusals, _terminal.Errors, indent: "");
+                return ExitCode.Usage;
+            }
+
+            names = new(Method.InputType, told.Told, hasFile: file is not null);
+            return await AnswerAsync(parsed, request, cancellation).ConfigureAwait(false);
         }
         catch (StudioCalcException error)
         {
-            return Failure.Write(error, parsed.GetValue(_server), errors);
+            return Failure.Write(error, server, names, _terminal.Errors);
         }
         catch (ArgumentException error)
         {
-            await errors.WriteLineAsync($"--server: {error.Message}").ConfigureAwait(false);
+            await _terminal.Errors.WriteLineAsync($"--server: {error.Message}").ConfigureAwait(false);
             return ExitCode.Usage;
         }
         catch (OperationCanceledException)
@@ -94,34 +84,62 @@ internal sealed class CallCommand(MethodDescriptor method, TextReader input, Tex
         }
         catch (IOException error)
         {
-            await errors.WriteLineAsync(error.Message).ConfigureAwait(false);
+            await _terminal.Errors.WriteLineAsync(error.Message).ConfigureAwait(false);
             return ExitCode.Failed;
         }
     }
 
-    private StudioCalcClient Connect(ParseResult parsed) => parsed.GetValue(_server) is { } address
-        ? StudioCalcClient.Connect(new StudioCalcClientOptions
+    private async Task<int> AnswerAsync(ParseResult parsed, IMessage request, CancellationToken cancellation)
+    {
+        var form = Enum.Parse<OutputForm>(parsed.GetValue(_builtIns.Output)!, ignoreCase: true);
+        if (form == OutputForm.Working)
         {
-            Address = AddressOf(address),
-            ApiKey = parsed.GetValue(_key) ?? Environment.GetEnvironmentVariable(KeyVariable),
-        })
-        : EmbeddedStudioCalc.Create();
+            WorkingText.AskFor(request);
+        }
 
-    private static Uri? AddressOf(string text) =>
-        Uri.TryCreate(text, UriKind.Absolute, out var address) && address.Scheme is "http" or "https" ? address : null;
+        using var client = Connect(parsed);
+        var answer = await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
+        if (!parsed.GetValue(_builtIns.Quiet))
+        {
+            Write(answer, form, parsed);
+        }
 
-    private void Write(IMessage answer, OutputForm form)
+        return Reached.By(answer) ? ExitCode.Reached : ExitCode.NotReached;
+    }
+
+    private StudioCalcClient Connect(ParseResult parsed)
+    {
+        var deadline = BuiltIns.TimeOf(parsed.GetValue(_builtIns.Deadline));
+        if (parsed.GetValue(_builtIns.Server) is not { } address)
+        {
+            return EmbeddedStudioCalc.Create(deadline);
+        }
+
+        var options = new StudioCalcClientOptions
+        {
+            Address = BuiltIns.AddressOf(address),
+            ApiKey = parsed.GetValue(_builtIns.Key) ?? Environment.GetEnvironmentVariable(BuiltIns.KeyVariable),
+        };
+        options.Timeout = deadline ?? options.Timeout;
+        return StudioCalcClient.Connect(options);
+    }
+
+    private void Write(IMessage answer, OutputForm form, ParseResult parsed)
     {
         switch (form)
         {
             case OutputForm.Json:
-                output.WriteLine(ContractJson.Write(answer, indented: true));
+                _terminal.Output.WriteLine(ContractJson.Write(answer, indented: true));
                 break;
             case OutputForm.Working:
-                WorkingText.Write(answer, output);
+                WorkingText.Write(answer, _terminal.Output);
                 break;
             default:
-                AnswerTable.Write(answer, output);
+                AnswerTable.Write(
+                    answer,
+                    _terminal.Output,
+                    Enum.Parse<UnitSystem>(parsed.GetValue(_builtIns.Units)!, ignoreCase: true),
+                    _terminal.Colour && !parsed.GetValue(_builtIns.NoColour));
                 break;
         }
     }

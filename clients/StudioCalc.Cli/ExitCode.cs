@@ -28,5 +28,15 @@ internal static class ExitCode
     public const int Cancelled = 130;
 
     /// <summary>The codes for the help text.</summary>
-    public const string Help = "Exit codes: 0 reached, 1 failed, 2 command line or file, 3 not reached, 4 refused, 5 no connection, 6 out of time, 130 stopped.";
+    public static IReadOnlyList<(int Code, string Meaning)> Meanings { get; } =
+    [
+        (Reached, "the answer is there, and what was asked for is reached"),
+        (Failed, "something failed that no other code names"),
+        (Usage, "the command line or the request file cannot be read"),
+        (NotReached, "the answer says that what was asked for cannot be reached, by how much, and what would help"),
+        (Refused, "the request is refused; each bad value is named"),
+        (NoConnection, "the host cannot be reached"),
+        (Deadline, "the time for the call is over"),
+        (Cancelled, "stopped by the person"),
+    ];
 }

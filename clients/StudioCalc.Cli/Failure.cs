@@ -6,16 +6,21 @@ namespace StudioCalc.Cli;
 /// <summary>Tells a person what went wrong, and the caller of the process which kind it was.</summary>
 internal static class Failure
 {
-    public static int Write(StudioCalcException error, string? server, TextWriter errors)
+    public static int Write(StudioCalcException error, string? server, OptionNames names, TextWriter errors)
     {
         if (error is InvalidRequestException invalid)
         {
             errors.WriteLine("The request is refused:");
-            Write(invalid.Violations.Select(violation => (violation.Field, violation.Description)), errors);
+            Write(invalid.Violations.Select(violation => (names.Of(violation.Field), names.Explain(violation.Field, violation.Description))), errors);
             return ExitCode.Refused;
         }
 
         errors.WriteLine(server is null ? error.Message : $"{server}: {error.Message}");
+        if (error.Code == StatusCode.DeadlineExceeded)
+        {
+            errors.WriteLine("Give it more time with --deadline, such as --deadline \"30 s\".");
+        }
+
         return error.Code switch
         {
             StatusCode.Unavailable => ExitCode.NoConnection,
@@ -25,11 +30,11 @@ internal static class Failure
         };
     }
 
-    public static void Write(IEnumerable<(string Field, string Description)> fields, TextWriter errors)
+    public static void Write(IEnumerable<(string Name, string Text)> fields, TextWriter errors, string indent = "  ")
     {
-        foreach (var (field, description) in fields)
+        foreach (var (name, text) in fields)
         {
-            errors.WriteLine($"  {(field.Length == 0 ? "(the whole request)" : field)}: {description}");
+            errors.WriteLine($"{indent}{name}: {text}");
         }
     }
 }

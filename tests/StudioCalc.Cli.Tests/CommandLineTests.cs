@@ -4,12 +4,12 @@ namespace StudioCalc.Cli.Tests;
 
 public sealed class CommandLineTests
 {
-    private static readonly string Example = RepositoryRoot.At("docs", "examples", "balance-fill.json");
+    private static readonly string Example = Tool.Sample("balance-fill");
 
     [Fact]
     public async Task BalanceFill_OfTheExample_PrintsWhatAPhotographerSets()
     {
-        var run = await Run(["lighting-ratio", "balance-fill", "--request", Example]);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "--request", Example]);
 
         Assert.Equal(ExitCode.Reached, run.Code);
         Assert.Contains("f/5.6", run.Output, StringComparison.Ordinal);
@@ -25,7 +25,7 @@ public sealed class CommandLineTests
     {
         var readme = await File.ReadAllTextAsync(RepositoryRoot.At("README.md"));
 
-        var run = await Run(["lighting-ratio", "balance-fill", "--request", Example]);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "--request", Example]);
 
         Assert.Contains(run.Output.ReplaceLineEndings("\n"), readme.ReplaceLineEndings("\n"), StringComparison.Ordinal);
     }
@@ -33,7 +33,7 @@ public sealed class CommandLineTests
     [Fact]
     public async Task BalanceFill_WithWorking_WritesTheSum()
     {
-        var run = await Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "working"]);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "working"]);
 
         Assert.Equal(ExitCode.Reached, run.Code);
         Assert.Contains("wanted = E + Log2(t) - F - k = -1 stops", run.Output, StringComparison.Ordinal);
@@ -43,7 +43,7 @@ public sealed class CommandLineTests
     [Fact]
     public async Task BalanceFill_AsJson_IsTheContractsJson()
     {
-        var run = await Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "json"]);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "-r", Example, "-o", "json"]);
 
         using var answer = System.Text.Json.JsonDocument.Parse(run.Output);
         var solution = answer.RootElement.GetProperty("ways")[1].GetProperty("solution");
@@ -57,7 +57,7 @@ public sealed class CommandLineTests
             {"settings": {"aperture": {"mark": "16"}, "shutterSpeed": {"mark": "1/125"}, "iso": {"mark": "100"}}}
             """;
 
-        var run = await Run(["exposure", "evaluate", "--request", "-"], request);
+        var run = await Tool.Run(["exposure", "evaluate", "--request", "-"], request);
 
         Assert.Equal(ExitCode.Reached, run.Code);
         Assert.Contains("15.00", run.Output, StringComparison.Ordinal);
@@ -70,7 +70,7 @@ public sealed class CommandLineTests
             .Replace("\"backOverFillStops\": 2", "\"backOverFillStops\": -2", StringComparison.Ordinal)
             .Replace("\"BALANCE_VARIABLE_FLASH_POWER\", ", "", StringComparison.Ordinal);
 
-        var run = await Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
 
         Assert.Equal(ExitCode.NotReached, run.Code);
         Assert.Contains("sync speed", run.Output, StringComparison.Ordinal);
@@ -82,22 +82,22 @@ public sealed class CommandLineTests
     {
         var request = (await File.ReadAllTextAsync(Example)).Replace("f/5.6", "f/5.7", StringComparison.Ordinal);
 
-        var run = await Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
+        var run = await Tool.Run(["lighting-ratio", "balance-fill", "-r", "-"], request);
 
         Assert.Equal(ExitCode.Refused, run.Code);
-        Assert.Contains("fill.reading.flash.settings.aperture.mark", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("fill.reading.flash.settings.aperture.mark: Not a mark", run.Errors, StringComparison.Ordinal);
         Assert.Contains("f/5.6 and f/6.3", run.Errors, StringComparison.Ordinal);
         Assert.Empty(run.Output);
     }
 
     [Theory]
     [InlineData("""{"settngs": {}}""", "settngs")]
-    [InlineData("""{"lensLossStops": "1,5"}""", "lens_loss_stops: Write the number with a point")]
+    [InlineData("""{"lensLossStops": "1,5"}""", "lensLossStops: Write the number with a point")]
     [InlineData("""{"scale": 3, "scale": 2}""", "scale: Given twice")]
     [InlineData("""{"settings": """, "not JSON")]
     public async Task RequestFile_ThatDoesNotFit_IsRefusedByField(string request, string expected)
     {
-        var run = await Run(["exposure", "evaluate", "-r", "-"], request);
+        var run = await Tool.Run(["exposure", "evaluate", "-r", "-"], request);
 
         Assert.Equal(ExitCode.Refused, run.Code);
         Assert.Contains(expected, run.Errors, StringComparison.Ordinal);
@@ -108,14 +108,19 @@ public sealed class CommandLineTests
     [InlineData("exposure", "evaluate", "--request", "/no/such/file.json")]
     [InlineData("exposure", "evaluate", "--request", "-", "--output", "picture")]
     [InlineData("exposure", "guess")]
+    [InlineData("exposure", "evaluate", "@arguments")]
+    [InlineData("capabilities", "get", "--deadline", "2")]
+    [InlineData("capabilities", "get", "--deadline", "-1 s")]
+    [InlineData("capabilities", "get", "--units", "yards")]
+    [InlineData("capabilities", "get", "--output", "json", "--output", "table")]
     [InlineData("capabilities", "get", "--server", "nonsense")]
     [InlineData("capabilities", "get", "--server", "ftp://127.0.0.1")]
     [InlineData("capabilities", "get", "--server", "127.0.0.1:8081")]
-    [InlineData("capabilities", "get", "--key", "a-key-without-a-server")]
-    [InlineData("capabilities", "get", "--server", "http://studio.example:8081", "--key", "a-key-in-clear-text")]
+    [InlineData("capabilities", "get", "--server-key", "a-key-without-a-server")]
+    [InlineData("capabilities", "get", "--server", "http://studio.example:8081", "--server-key", "a-key-in-clear-text")]
     public async Task CommandLine_ThatIsWrong_ExitsUsage(params string[] args)
     {
-        var run = await Run(args);
+        var run = await Tool.Run(args);
 
         Assert.Equal(ExitCode.Usage, run.Code);
         Assert.NotEmpty(run.Errors);
@@ -124,7 +129,7 @@ public sealed class CommandLineTests
     [Fact]
     public async Task Server_ThatIsNotThere_ExitsNoConnection()
     {
-        var run = await Run(["capabilities", "get", "--server", "http://127.0.0.1:1"]);
+        var run = await Tool.Run(["capabilities", "get", "--server", "http://127.0.0.1:1"]);
 
         Assert.Equal(ExitCode.NoConnection, run.Code);
         Assert.Contains("127.0.0.1:1", run.Errors, StringComparison.Ordinal);
@@ -133,18 +138,9 @@ public sealed class CommandLineTests
     [Fact]
     public async Task Help_TellsTheCallsFromTheContract()
     {
-        var run = await Run(["lighting-ratio", "--help"]);
+        var run = await Tool.Run(["lighting-ratio", "--help"]);
 
         Assert.Equal(ExitCode.Reached, run.Code);
         Assert.Contains("Balances a flash fill against a continuous back light", run.Output, StringComparison.Ordinal);
-    }
-
-    private static async Task<(int Code, string Output, string Errors)> Run(string[] args, string input = "")
-    {
-        using var reader = new StringReader(input);
-        using var output = new StringWriter();
-        using var errors = new StringWriter();
-        var code = await new CommandLine(reader, output, errors).RunAsync(args);
-        return (code, output.ToString(), errors.ToString());
     }
 }

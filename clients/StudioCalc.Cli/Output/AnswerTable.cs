@@ -12,18 +12,25 @@ internal sealed class AnswerTable
 {
     private const int Step = 2;
     private const int Width = 110;
+    private const string Remedies = "remedies";
+
+    private static readonly Style Heading = new(decoration: Decoration.Bold);
+    private static readonly Style Careful = new(Color.Yellow, decoration: Decoration.Bold);
 
     private readonly Grid _grid = new Grid().AddColumn(new GridColumn().NoWrap().PadRight(2)).AddColumn();
+    private readonly CellText _cells;
 
-    public static void Write(IMessage answer, TextWriter output)
+    private AnswerTable(UnitSystem system) => _cells = new(system);
+
+    public static void Write(IMessage answer, TextWriter output, UnitSystem system = UnitSystem.Metric, bool colour = false)
     {
-        var table = new AnswerTable();
+        var table = new AnswerTable(system);
         table.Message(answer, 0);
         using var text = new StringWriter();
         var console = AnsiConsole.Create(new()
         {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
+            Ansi = colour ? AnsiSupport.Yes : AnsiSupport.No,
+            ColorSystem = colour ? ColorSystemSupport.Standard : ColorSystemSupport.NoColors,
             Out = new AnsiConsoleOutput(text),
         });
         console.Profile.Width = Width;
@@ -36,25 +43,21 @@ internal sealed class AnswerTable
 
     private void Message(IMessage message, int indent, FieldDescriptor? told = null)
     {
-        foreach (var field in message.Descriptor.Fields.InFieldNumberOrder().Where(field => field != told))
+        foreach (var (field, value) in CellText.Fields(message).Where(shown => shown.Field != told))
         {
-            var value = field.Accessor.GetValue(message);
-            if (value is null || (field.HasPresence && !field.Accessor.HasValue(message)) || value is IEnumerable<WorkingStep>)
+            switch (value)
             {
-                continue;
-            }
-
-            if (value is IEnumerable<Advisory> advisories)
-            {
-                Advisories(advisories, indent);
-            }
-            else if (value is IList list)
-            {
-                List(field, list, indent);
-            }
-            else
-            {
-                Field(field, value, indent);
+                case IEnumerable<WorkingStep>:
+                    break;
+                case IEnumerable<Advisory> advisories:
+                    Advisories(advisories, indent);
+                    break;
+                case IList list:
+                    List(field, list, indent);
+                    break;
+                default:
+                    Field(field, value, indent);
+                    break;
             }
         }
     }
@@ -68,11 +71,11 @@ internal sealed class AnswerTable
                 Row(indent, label, text);
                 break;
             case IMessage message:
-                Row(indent, label, "");
+                Row(indent, label, "", Heading);
                 Message(message, indent + Step);
                 break;
             default:
-                Row(indent, label, Scalar(field, value));
+                Row(indent, label, _cells.Scalar(field, value));
                 break;
         }
     }
@@ -81,17 +84,23 @@ internal sealed class AnswerTable
     {
         if (field.FieldType != FieldType.Message)
         {
-            Row(indent, Words.Sentence(Words.Label(field)), string.Join(", ", list.Cast<object>().Select(item => Scalar(field, item))));
+            Row(indent, Words.Sentence(Words.Label(field)), string.Join(", ", list.Cast<object>().Select(item => _cells.Scalar(field, item))));
             return;
         }
 
         var number = 0;
         foreach (IMessage item in list)
         {
+            var heading = $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}";
+            if (field.Name == Remedies)
+            {
+                Row(indent, heading, _cells.OneLine(item));
+                continue;
+            }
+
             _grid.AddEmptyRow();
             var kind = Kind(item);
-            var heading = $"{Words.Sentence(Words.Singular(Words.Label(field)))} {++number}";
-            Row(indent, kind is null ? heading : $"{heading}: {Scalar(kind, kind.Accessor.GetValue(item))}", "");
+            Row(indent, kind is null ? heading : $"{heading}: {_cells.Scalar(kind, kind.Accessor.GetValue(item))}", "", Heading);
             Message(item, indent + Step, kind);
         }
     }
@@ -104,17 +113,12 @@ internal sealed class AnswerTable
     {
         foreach (var advisory in advisories)
         {
-            Row(indent, Words.Sentence(Scalar(Advisory.Descriptor.FindFieldByNumber(Advisory.SeverityFieldNumber), advisory.Severity)),
-                advisory.Field.Length == 0 ? advisory.Text : $"{advisory.Field}: {advisory.Text}");
+            Row(indent, Words.Sentence(_cells.Scalar(Advisory.Descriptor.FindFieldByNumber(Advisory.SeverityFieldNumber), advisory.Severity)),
+                advisory.Field.Length == 0 ? advisory.Text : $"{advisory.Field}: {advisory.Text}",
+                advisory.Severity == AdvisorySeverity.Caution ? Careful : Style.Plain);
         }
     }
 
-    private void Row(int indent, string label, string text) => _grid.AddRow(new Text(new string(' ', indent) + label), new Text(text));
-
-    private static string Scalar(FieldDescriptor field, object value) => value switch
-    {
-        double number => Units.Show(field, number),
-        Enum or int when field.FieldType == FieldType.Enum => Words.Value(field.EnumType, (int)value),
-        _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
-    };
+    private void Row(int indent, string label, string text, Style? style = null) =>
+        _grid.AddRow(new Text(new string(' ', indent) + label, style), new Text(text, style));
 }

@@ -4,37 +4,35 @@ using StudioCalc.Contracts;
 
 namespace StudioCalc.Cli;
 
-/// <summary>Numbers with the unit that the field's name carries.</summary>
+/// <summary>Numbers with the unit that the field's name carries, as a person takes them.</summary>
 internal static class Units
 {
-    private static readonly (string Suffix, string Unit)[] Known =
-    [
-        ("cd_per_m2", "cd/m²"), ("lx_s", "lx s"), ("stops_per_h", "stops an hour"), ("m_per_s", "m/s"), ("per_s", "a second"),
-        ("stops", "stops"), ("mired", "mired"), ("lx", "lx"), ("mm", "mm"), ("um", "µm"), ("deg", "°"), ("hz", "Hz"), ("j", "J"),
-        ("k", "K"), ("m", "m"), ("s", "s"),
-    ];
-
-    /// <summary>The unit suffix of a number's field, or null when it has none.</summary>
-    public static string? Suffix(FieldDescriptor field) => field.FieldType != FieldType.Double
-        ? null
-        : Known.Select(unit => unit.Suffix).FirstOrDefault(suffix => field.Name.EndsWith("_" + suffix, StringComparison.Ordinal));
+    private const double MillimetresInMetre = 1000;
+    private const double MillimetresInInch = 25.4;
+    private const double FeetFromMillimetres = 300;
 
     /// <summary>A number with its unit; with a sign where the contract's comment defines one.</summary>
-    public static string Show(FieldDescriptor field, double value)
+    public static string Show(FieldDescriptor field, double value, UnitSystem system)
     {
-        var unit = Known.FirstOrDefault(known => known.Suffix == Suffix(field)).Unit;
         var signed = ContractComments.Of(field).Contains("ositive", StringComparison.Ordinal);
-        var number = unit switch
+        if (UnitSuffix.Of(field) is not { } suffix)
         {
-            "stops" => value.ToString(signed ? "+0.00;-0.00;0.00" : "0.00", CultureInfo.InvariantCulture),
-            _ => (signed && value > 0 ? "+" : "") + Number(value),
-        };
-        if (unit == "stops" && field.Name.Contains("_value", StringComparison.Ordinal))
-        {
-            return number; // a point on a scale, not a difference
+            return Signed(value, signed);
         }
 
-        return unit is null ? number : $"{number} {(unit == "stops" && number.TrimStart('+', '-') == "1.00" ? "stop" : unit)}";
+        if (suffix.Kind == QuantityKind.Stops)
+        {
+            return Stops(field, value, signed);
+        }
+
+        return (suffix.Ending, system) switch
+        {
+            ("mm", UnitSystem.Metric) when Math.Abs(value) >= MillimetresInMetre => $"{Signed(value / MillimetresInMetre, signed)} m",
+            ("mm", UnitSystem.Imperial) when Math.Abs(value) >= FeetFromMillimetres => FeetAndInches(value / MillimetresInInch, signed),
+            ("m", UnitSystem.Imperial) => FeetAndInches(value * MillimetresInMetre / MillimetresInInch, signed),
+            ("celsius", UnitSystem.Imperial) => $"{Signed((value * 9 / 5) + 32, signed)} °F",
+            _ => $"{Signed(value, signed)} {suffix.Shown}",
+        };
     }
 
     /// <summary>A number to four figures, without an exponent for everyday sizes.</summary>
@@ -45,4 +43,23 @@ internal static class Units
         >= 1000 => value.ToString("0", CultureInfo.InvariantCulture),
         _ => value.ToString("G4", CultureInfo.InvariantCulture),
     };
+
+    private static string Signed(double value, bool signed) => (signed && value > 0 ? "+" : "") + Number(value);
+
+    private static string Stops(FieldDescriptor field, double value, bool signed)
+    {
+        var number = value.ToString(signed ? "+0.00;-0.00;0.00" : "0.00", CultureInfo.InvariantCulture);
+        return field.Name.Contains("_value", StringComparison.Ordinal)
+            ? number // a point on a scale, not a difference
+            : $"{number} {(number.TrimStart('+', '-') == "1.00" ? "stop" : "stops")}";
+    }
+
+    private static string FeetAndInches(double inches, bool signed)
+    {
+        var rounded = Math.Round(Math.Abs(inches), 1);
+        var feet = Math.Floor(rounded / 12);
+        var sign = inches < 0 ? "-" : signed ? "+" : "";
+        var rest = rounded - (feet * 12);
+        return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet:0} ft{(rest < 0.05 ? "" : $" {rest:0.#} in")}");
+    }
 }

@@ -15,23 +15,13 @@ internal static partial class Words
         comment.IndexOf(". ", StringComparison.Ordinal) is var end and >= 0 ? comment[..(end + 1)] : comment;
 
     /// <summary><c>back_over_fill_stops</c> as <c>back over fill</c>.</summary>
-    public static string Label(FieldDescriptor field)
-    {
-        var name = Units.Suffix(field) is { } suffix ? field.Name[..^(suffix.Length + 1)] : field.Name;
-        return Iso().Replace(name.Replace('_', ' ').Replace("iso100", "at iso 100", StringComparison.Ordinal), "ISO");
-    }
+    public static string Label(FieldDescriptor field) =>
+        Iso().Replace(UnitSuffix.NameWithout(field).Replace('_', ' ').Replace("iso100", "at iso 100", StringComparison.Ordinal), "ISO");
 
     /// <summary><c>BALANCE_VARIABLE_FLASH_POWER</c> as <c>flash power</c>.</summary>
-    public static string Value(EnumDescriptor type, int number)
-    {
-        if (type.FindValueByNumber(number) is not { } value)
-        {
-            return number.ToString(CultureInfo.InvariantCulture);
-        }
-
-        var prefix = Kebab(type.Name).Replace('-', '_').ToUpperInvariant() + "_";
-        return Iso().Replace(value.Name.Replace(prefix, "", StringComparison.Ordinal).Replace('_', ' ').ToLowerInvariant(), "ISO");
-    }
+    public static string Value(EnumDescriptor type, int number) => type.FindValueByNumber(number) is { } value
+        ? Iso().Replace(EnumText.Write(value).Replace('-', ' '), "ISO")
+        : number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>One of many: <c>ways</c> as <c>way</c>, <c>remedies</c> as <c>remedy</c>.</summary>
     public static string Singular(string label) =>
@@ -41,6 +31,22 @@ internal static partial class Words
 
     /// <summary>With a capital first letter.</summary>
     public static string Sentence(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary><c>ShutterSpeed</c> as <c>shutter speed</c>.</summary>
+    public static string Type(MessageDescriptor message) => Iso().Replace(Kebab(message.Name).Replace('-', ' '), "ISO");
+
+    /// <summary>A call's comment without the sentences about status codes, which are for programs.</summary>
+    public static string WithoutCodes(string comment) => Codes().Replace(comment, "").Trim();
+
+    /// <summary>Some of many: <c>a, b or c</c>.</summary>
+    public static string Or(IReadOnlyList<string> words) =>
+        words.Count > 1 ? $"{string.Join(", ", words.SkipLast(1))} or {words[^1]}" : string.Concat(words);
+
+    /// <summary>So many of a thing: <c>1 item</c>, <c>2 items</c>.</summary>
+    public static string Count(int count, string thing) => string.Create(CultureInfo.InvariantCulture, $"{count} {thing}{(count == 1 ? "" : "s")}");
+
+    [GeneratedRegex(@"(?<=^|\. )Fails with [A-Z_]+\b[^.]*\.( |\z)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Codes();
 
     [GeneratedRegex(@"\biso\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Iso();

@@ -8,6 +8,11 @@ namespace StudioCalc.Cli;
 /// <summary>Prints the working of an answer as a sum that can be followed on paper.</summary>
 internal static class WorkingText
 {
+    private const string Wish = "include_working";
+
+    /// <summary>Makes a request ask for its working.</summary>
+    public static void AskFor(IMessage request) => request.Descriptor.FindFieldByName(Wish)?.Accessor.SetValue(request, true);
+
     public static void Write(IMessage answer, TextWriter output) => Write(answer, "", output);
 
     private static void Write(IMessage message, string heading, TextWriter output)

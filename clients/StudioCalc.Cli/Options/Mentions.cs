@@ -1,0 +1,34 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace StudioCalc.Cli;
+
+/// <summary>The items of lists that the arguments mention: options are made for these, as a list has no fixed length.</summary>
+internal sealed partial class Mentions(IEnumerable<string> args)
+{
+    private readonly ILookup<string, int> _indexes = Find(args)
+        .ToLookup(found => found.List, found => found.Index, StringComparer.Ordinal);
+
+    /// <summary>No arguments: each list is known by its first item.</summary>
+    public static Mentions None { get; } = new([]);
+
+    /// <summary>The items of a list to make options for: the first, those mentioned, and the one after them.</summary>
+    public IEnumerable<int> Indexes(string list)
+    {
+        var mentioned = _indexes[list].Order().Distinct().ToList();
+        return mentioned.Count == 0 ? [0] : mentioned.Prepend(0).Append(mentioned[^1] + 1).Distinct();
+    }
+
+    // An argument may also be a whole line that a shell asks to complete.
+    private static IEnumerable<(string List, int Index)> Find(IEnumerable<string> args) =>
+        from arg in args
+        from Match option in OptionName().Matches(arg)
+        from Match index in IndexPart().Matches(option.Value)
+        select (option.Value[..index.Index], int.Parse(index.Groups["index"].Value, CultureInfo.InvariantCulture));
+
+    [GeneratedRegex(@"--[a-z][a-z0-9.-]*", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex OptionName();
+
+    [GeneratedRegex(@"\.(?<index>0|[1-9][0-9]{0,6})(?=\.|\z)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex IndexPart();
+}
