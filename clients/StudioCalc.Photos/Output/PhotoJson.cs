@@ -23,23 +23,30 @@ public static class PhotoJson
                 Write(json, column.Name, column.Value(answer));
             }
 
-            json.WriteStartArray(PhotoColumn.NotesName);
-            foreach (var note in answer.Notes)
-            {
-                json.WriteStartObject();
-                json.WriteString("code", note.Code);
-                json.WriteString("text", PhotoText.Valid(note.Text));
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+            Write(json, answer.Notes);
             json.WriteEndObject();
         }
 
         return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
     }
 
-    private static void Write(Utf8JsonWriter json, string name, object? value)
+    internal static JsonWriterOptions Indented { get; } = Plain with { Indented = true, NewLine = "\n" };
+
+    internal static void Write(Utf8JsonWriter json, IEnumerable<PhotoNote> notes)
+    {
+        json.WriteStartArray(PhotoColumn.NotesName);
+        foreach (var note in notes)
+        {
+            json.WriteStartObject();
+            json.WriteString("code", note.Code);
+            json.WriteString("text", PhotoText.Valid(note.Text));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    internal static void Write(Utf8JsonWriter json, string name, object? value)
     {
         switch (value)
         {
