@@ -67,7 +67,7 @@ internal sealed class CallCommand
             }
 
             names = new(Method.InputType, told.Told, hasFile: file is not null);
-            return await AnswerAsync(parsed, request, cancellation).ConfigureAwait(false);
+            return await AnswerAsync(parsed, request, names, cancellation).ConfigureAwait(false);
         }
         catch (StudioCalcException error)
         {
@@ -89,7 +89,7 @@ internal sealed class CallCommand
         }
     }
 
-    private async Task<int> AnswerAsync(ParseResult parsed, IMessage request, CancellationToken cancellation)
+    private async Task<int> AnswerAsync(ParseResult parsed, IMessage request, OptionNames names, CancellationToken cancellation)
     {
         var form = Enum.Parse<OutputForm>(parsed.GetValue(_builtIns.Output)!, ignoreCase: true);
         if (form == OutputForm.Working)
@@ -101,7 +101,7 @@ internal sealed class CallCommand
         var answer = await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
         if (!parsed.GetValue(_builtIns.Quiet))
         {
-            Write(answer, form, parsed);
+            Write(answer, form, parsed, names);
         }
 
         return Reached.By(answer) ? ExitCode.Reached : ExitCode.NotReached;
@@ -124,7 +124,7 @@ internal sealed class CallCommand
         return StudioCalcClient.Connect(options);
     }
 
-    private void Write(IMessage answer, OutputForm form, ParseResult parsed)
+    private void Write(IMessage answer, OutputForm form, ParseResult parsed, OptionNames names)
     {
         switch (form)
         {
@@ -138,6 +138,7 @@ internal sealed class CallCommand
                 AnswerTable.Write(
                     answer,
                     _terminal.Output,
+                    names,
                     Enum.Parse<UnitSystem>(parsed.GetValue(_builtIns.Units)!, ignoreCase: true),
                     _terminal.Colour && !parsed.GetValue(_builtIns.NoColour));
                 break;

@@ -13,7 +13,7 @@ internal sealed class CallOptions
         Tree = OptionTree.Of(method.InputType, mentions);
         foreach (var spec in Tree.SelectMany(spec => spec.All).Where(spec => spec.IsTyped))
         {
-            _options.Add((spec, Make(spec)));
+            _options.Add((spec, Make(spec, mentions.Count(spec.Name))));
         }
     }
 
@@ -30,12 +30,13 @@ internal sealed class CallOptions
            select new TypedOption(option.Spec, [.. result.Tokens.Select(token => token.Value)], result.IdentifierTokenCount),
     ];
 
-    // How many values belong is checked later, with a sentence that says what to write.
-    private static Option<string[]> Make(OptionSpec spec)
+    // One value for each time: when that is there, completion goes on to other options. Whether the option may stand so often is
+    // checked later, with a sentence that says what to write.
+    private static Option<string[]> Make(OptionSpec spec, int times)
     {
         var option = new Option<string[]>(spec.Name)
         {
-            Arity = spec.Kind == OptionKind.Flag ? ArgumentArity.Zero : ArgumentArity.ZeroOrMore,
+            Arity = spec.Kind == OptionKind.Flag ? ArgumentArity.Zero : new ArgumentArity(0, Math.Max(1, times)),
             AllowMultipleArgumentsPerToken = false,
         };
         switch (spec.Field.FieldType)

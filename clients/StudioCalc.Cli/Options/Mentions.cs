@@ -9,6 +9,8 @@ internal sealed partial class Mentions(IEnumerable<string> args)
     private readonly ILookup<string, int> _indexes = Find(args)
         .ToLookup(found => found.List, found => found.Index, StringComparer.Ordinal);
 
+    private readonly Dictionary<string, int> _counts = Names(args).CountBy(name => name, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+
     /// <summary>No arguments: each list is known by its first item.</summary>
     public static Mentions None { get; } = new([]);
 
@@ -19,12 +21,19 @@ internal sealed partial class Mentions(IEnumerable<string> args)
         return mentioned.Count == 0 ? [0] : mentioned.Prepend(0).Append(mentioned[^1] + 1).Distinct();
     }
 
-    // An argument may also be a whole line that a shell asks to complete.
+    /// <summary>How often an option is mentioned.</summary>
+    public int Count(string option) => _counts.GetValueOrDefault(option);
+
     private static IEnumerable<(string List, int Index)> Find(IEnumerable<string> args) =>
+        from name in Names(args)
+        from Match index in IndexPart().Matches(name)
+        select (name[..index.Index], int.Parse(index.Groups["index"].Value, CultureInfo.InvariantCulture));
+
+    // An argument may also be a whole line that a shell asks to complete.
+    private static IEnumerable<string> Names(IEnumerable<string> args) =>
         from arg in args
-        from Match option in OptionName().Matches(arg)
-        from Match index in IndexPart().Matches(option.Value)
-        select (option.Value[..index.Index], int.Parse(index.Groups["index"].Value, CultureInfo.InvariantCulture));
+        from Match name in OptionName().Matches(arg)
+        select name.Value;
 
     [GeneratedRegex(@"--[a-z][a-z0-9.-]*", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex OptionName();

@@ -19,9 +19,14 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
             return WholeRequest;
         }
 
+        if (Find(path) is { Choice: not null })
+        {
+            return Of(path.LastIndexOf('.') is var dot and >= 0 ? path[..dot] : "");
+        }
+
         return told.TryGetValue(path, out var typed) ? typed.Name
-            : !hasFile || told.Keys.Any(other => IsInside(other, path)) ? OptionOf(path)
-            : told.Where(other => IsInside(path, other.Key)).Select(other => other.Value.Name).FirstOrDefault() ?? JsonOf(path);
+            : !hasFile || told.Keys.Any(other => IsInside(other, path) || IsInside(path, other)) ? OptionOf(path)
+            : JsonOf(path);
     }
 
     /// <summary>A refusal's sentence with the names of fields in it as people know them, and the unit of the figures.</summary>
@@ -54,22 +59,22 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
     public static string Rename(string text, Func<string, string?> nameOf) =>
         FieldName().Replace(text, match => nameOf(match.Groups["name"].Value) ?? match.Value);
 
-    private string OptionOf(string path) => Walk(path, "", OptionTree.NameOf, (name, index) => $"{name}.{index}") is { Length: > 0 } name
+    private string OptionOf(string path) => Walk(path, OptionTree.NameOf, (name, index) => $"{name}.{index}") is { } name
         ? Find(path)?.Field is { } field && (OptionTree.IsText(field) || Shape.Of(field.MessageType) is not null) ? name : name + ".*"
-        : Find(path) is null ? path : WholeRequest;
+        : path;
 
     private string JsonOf(string path) => Walk(
-        path, "", (parent, field) => parent.Length == 0 ? field.JsonName : $"{parent}.{field.JsonName}", (name, index) => $"{name}[{index}]") ?? path;
+        path, (parent, field) => parent.Length == 0 ? field.JsonName : $"{parent}.{field.JsonName}", (name, index) => $"{name}[{index}]") ?? path;
 
-    private string? Walk(string path, string start, Func<string, FieldDescriptor, string> step, Func<string, string, string> item)
+    private string? Walk(string path, Func<string, FieldDescriptor, string> step, Func<string, string, string> item)
     {
-        var (message, name) = (request, start);
+        var (message, name) = (request, "");
         foreach (var part in path.Split('.'))
         {
             var field = message?.FindFieldByName(part.Split('[')[0]);
             if (field is null)
             {
-                return message is not null && message.Oneofs.Any(oneof => oneof.Name == part) ? name : null;
+                return null;
             }
 
             name = step(name, field);

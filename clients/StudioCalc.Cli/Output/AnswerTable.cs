@@ -20,11 +20,19 @@ internal sealed class AnswerTable
     private readonly Grid _grid = new Grid().AddColumn(new GridColumn().NoWrap().PadRight(2)).AddColumn();
     private readonly CellText _cells;
 
-    private AnswerTable(UnitSystem system) => _cells = new(system);
+    private readonly OptionNames _names;
 
-    public static void Write(IMessage answer, TextWriter output, UnitSystem system = UnitSystem.Metric, bool colour = false)
+    private AnswerTable(UnitSystem system, OptionNames names) => (_cells, _names) = (new(system), names);
+
+    /// <summary>Prints an answer.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="output">Where to.</param>
+    /// <param name="names">Names the request's fields that advisories are about.</param>
+    /// <param name="system">How lengths and temperatures are shown.</param>
+    /// <param name="colour">Whether headings and cautions stand out.</param>
+    public static void Write(IMessage answer, TextWriter output, OptionNames names, UnitSystem system, bool colour)
     {
-        var table = new AnswerTable(system);
+        var table = new AnswerTable(system, names);
         table.Message(answer, 0);
         using var text = new StringWriter();
         var console = AnsiConsole.Create(new()
@@ -114,7 +122,7 @@ internal sealed class AnswerTable
         foreach (var advisory in advisories)
         {
             Row(indent, Words.Sentence(_cells.Scalar(Advisory.Descriptor.FindFieldByNumber(Advisory.SeverityFieldNumber), advisory.Severity)),
-                advisory.Field.Length == 0 ? advisory.Text : $"{advisory.Field}: {advisory.Text}",
+                advisory.Field.Length == 0 ? advisory.Text : $"{_names.Of(advisory.Field)}: {advisory.Text}",
                 advisory.Severity == AdvisorySeverity.Caution ? Careful : Style.Plain);
         }
     }

@@ -60,6 +60,11 @@ internal static class Units
         var feet = Math.Floor(rounded / 12);
         var sign = inches < 0 ? "-" : signed ? "+" : "";
         var rest = rounded - (feet * 12);
-        return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet:0} ft{(rest < 0.05 ? "" : $" {rest:0.#} in")}");
+        string[] parts =
+        [
+            .. feet > 0 ? [feet.ToString("0", CultureInfo.InvariantCulture) + " ft"] : Array.Empty<string>(),
+            .. rest > 0.05 || feet == 0 ? [rest.ToString("0.#", CultureInfo.InvariantCulture) + " in"] : Array.Empty<string>(),
+        ];
+        return sign + string.Join(' ', parts);
     }
 }

@@ -5,6 +5,9 @@ namespace StudioCalc.Cli;
 /// <summary>Quantities as people say them: <c>1.2 m</c>, <c>5 ft 7 in</c>, <c>1/125 s</c>, <c>-1/3 stop</c>.</summary>
 internal static partial class QuantityText
 {
+    // Beyond this a number might no longer be finite in another unit.
+    private const double Largest = 1e100;
+
     /// <summary>Reads a quantity.</summary>
     /// <param name="text">A number with a unit, or several in a row where people say it so.</param>
     /// <param name="kind">What must be counted.</param>
@@ -17,16 +20,20 @@ internal static partial class QuantityText
             throw new FormatException($"\"{text}\" is not a number with a unit; write one, such as \"{target.Write("2")}\".");
         }
 
+        if (Math.Abs(value) > Largest)
+        {
+            throw new FormatException($"{number} is no number that can be counted with.");
+        }
+
         if (rest.Length == 0)
         {
             throw new FormatException($"{number} has no unit; write \"{target.Write(number)}\".");
         }
 
-        var total = kind.Find(rest) is { } unit
+        return kind.Find(rest) is { } unit
             ? unit.To(target, value)
             : Chain(rest, kind, target, value) ?? throw new FormatException(
                 $"\"{rest}\" is not a unit for {kind.Name}; write {kind.Choice}, such as \"{target.Write(number)}\".");
-        return double.IsFinite(total) ? total : throw new FormatException($"{number} is no number that can be counted with.");
     }
 
     /// <summary>A quantity so that reading it gives the same value.</summary>
@@ -53,7 +60,7 @@ internal static partial class QuantityText
                 return total;
             }
 
-            if (!NumberText.TryStart(match.Groups["next"].Value, out _, out value, out rest))
+            if (!NumberText.TryStart(match.Groups["next"].Value, out _, out value, out rest) || value > Largest)
             {
                 return null;
             }
