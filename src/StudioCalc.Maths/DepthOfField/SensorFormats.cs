@@ -10,6 +10,9 @@ public static class SensorFormats
     /// <summary>Changes whenever a row does.</summary>
     public const string Version = "1";
 
+    /// <summary>Where the rows are from.</summary>
+    public const string Source = "nominal sizes of published camera specifications, from memory";
+
     /// <summary>The formats, the largest first.</summary>
     public static IReadOnlyList<SensorFormat> All { get; } =
     [

@@ -51,7 +51,8 @@ public sealed record SharpZone
     /// <param name="fNumber">Set f-number N, above 0.</param>
     /// <param name="permittedBlurMm">Permitted blur c, above 0. [mm]</param>
     /// <param name="trail">Follows the sum.</param>
-    /// <param name="field">The answer message that holds the zone, with a point at its end, for the trail.</param>
+    /// <param name="field">The answer message that holds the zone, with a point at its end, for the trail; empty when none
+    /// does.</param>
     public static SharpZone Evaluate<TTrail>(
         LensFocus lens, double fNumber, double permittedBlurMm, ref TTrail trail, string field = "")
         where TTrail : struct, ITrail
@@ -63,22 +64,24 @@ public sealed record SharpZone
         var N = trail.Given("N", Guard.Positive(fNumber), "", "set f-number");
         var c = trail.Given("c", Guard.Positive(permittedBlurMm), "mm", "permitted blur");
         var w = trail.Let("w", N * c / f, "", "depth of field (7)");
-        var xn = trail.Let("xn", f * (1 + m / p) / (m + w), "mm", "depth of field (10)", field + "near_from_entrance_pupil_mm");
+        var xn = trail.Let("xn", f * (1 + m / p) / (m + w), "mm", "depth of field (10)", Field("near_from_entrance_pupil_mm"));
         var isInfinite = m <= w;
         var xf = isInfinite
             ? double.PositiveInfinity
-            : trail.Let("xf", f * (1 + m / p) / (m - w), "mm", "depth of field (11)", field + "far_from_entrance_pupil_mm");
+            : trail.Let("xf", f * (1 + m / p) / (m - w), "mm", "depth of field (11)", Field("far_from_entrance_pupil_mm"));
         return new()
         {
             NearDepthMm = m == 0
                 ? double.PositiveInfinity
-                : trail.Let("near", N * c * (1 + m / p) / (m * (m + w)), "mm", "depth of field (8)", field + "near_depth_mm"),
+                : trail.Let("near", N * c * (1 + m / p) / (m * (m + w)), "mm", "depth of field (8)", Field("near_depth_mm")),
             FarDepthMm = isInfinite
                 ? double.PositiveInfinity
-                : trail.Let("far", N * c * (1 + m / p) / (m * (m - w)), "mm", "depth of field (9)", field + "far_depth_mm"),
+                : trail.Let("far", N * c * (1 + m / p) / (m * (m - w)), "mm", "depth of field (9)", Field("far_depth_mm")),
             NearFromEntrancePupilMm = xn,
             FarFromEntrancePupilMm = xf,
         };
+
+        string Field(string name) => field.Length == 0 ? "" : field + name;
     }
 
     /// <summary>The f-number that the sensor sees, N (1 + m / p). (6)</summary>

@@ -14,20 +14,20 @@ internal static partial class Advise
         ("focal_length_mm", markedMm),
         ("focal_length_at_focus_mm", atFocusMm));
 
-    public static Advisory DiffractionSpoils(double airyDiscUm, double permittedUm) => Make(
+    public static Advisory DiffractionSpoils(double airyDiscUm, double permittedUm, string field = "aperture") => Make(
         AdvisoryCode.DiffractionSpoils,
         AdvisorySeverity.Warning,
         "At this effective aperture diffraction alone blurs as much as is permitted: nothing passes as sharp. Open the aperture, or "
         + "permit more blur.",
-        "aperture",
+        field,
         ("airy_disc_um", airyDiscUm),
         ("permitted_blur_um", permittedUm));
 
-    public static Advisory DiffractionCounts(double airyDiscUm, double permittedUm) => Make(
+    public static Advisory DiffractionCounts(double airyDiscUm, double permittedUm, string field = "aperture") => Make(
         AdvisoryCode.DiffractionCounts,
         AdvisorySeverity.Note,
         "Diffraction makes more than half of the permitted blur: the zone that counts it is noticeably shallower.",
-        "aperture",
+        field,
         ("airy_disc_um", airyDiscUm),
         ("permitted_blur_um", permittedUm));
 

@@ -8,6 +8,9 @@ internal static class OpticsReader
 {
     private const double WorthSaying = 0.02;
 
+    // Of the narrowest sensor and the widest field that the contract knows; below it distances grow out of all numbers.
+    private const double LeastMagnification = 1e-6;
+
     /// <summary>Reads a focused lens with the sensor behind it.</summary>
     public static OpticsRead? Read<TTrail>(this RequestContext context, FocusedCamera camera, FieldPath path, ref TTrail trail)
         where TTrail : struct, ITrail
@@ -86,16 +89,17 @@ internal static class OpticsReader
         }
     }
 
-    /// <summary>Reads an aperture as the set f-number.</summary>
+    /// <summary>Reads an aperture as the set f-number. The working names the answer's aperture, unless the answer holds it
+    /// elsewhere.</summary>
     public static double? ReadSetFNumber<TTrail>(
-        this RequestContext context, LensAperture aperture, LensFocus? lens, FieldPath path, ref TTrail trail)
+        this RequestContext context, LensAperture aperture, LensFocus? lens, FieldPath path, ref TTrail trail, bool isAnswered = true)
         where TTrail : struct, ITrail
     {
         trail.Section("aperture");
         if (aperture.ValueCase == LensAperture.ValueOneofCase.Set)
         {
             return context.Read(aperture.Set, path[LensAperture.SetFieldNumber]) is { } set
-                ? trail.Given("N", set, "", "set aperture", "aperture.f_number")
+                ? trail.Given("N", set, "", "set aperture", isAnswered ? "aperture.f_number" : "")
                 : null;
         }
 
@@ -104,10 +108,10 @@ internal static class OpticsReader
             return null;
         }
 
-        var Ne = trail.Given("Ne", effective, "", "effective aperture", "effective_f_number");
+        var Ne = trail.Given("Ne", effective, "", "effective aperture", isAnswered ? "effective_f_number" : "");
         var m = trail.Given("m", lens.Magnification, "", "magnification");
         var p = trail.Given("p", lens.PupilMagnification, "", "pupil_magnification");
-        return trail.Let("N", Ne / (1 + m / p), "", "depth of field (6)", "aperture.f_number");
+        return trail.Let("N", Ne / (1 + m / p), "", "depth of field (6)", isAnswered ? "aperture.f_number" : "");
     }
 
     private static LensFocus? ReadLens<TTrail>(
@@ -196,6 +200,13 @@ internal static class OpticsReader
     {
         if (closeness.ValueCase == Closeness.ValueOneofCase.Magnification)
         {
+            if (closeness.Magnification is > 0 and < LeastMagnification)
+            {
+                context.Violations.Add(path[Closeness.MagnificationFieldNumber].ToString(), RefusalReason.OutOfRange,
+                    "Must be 0, focus at infinity, or at least 0.000001.");
+                return null;
+            }
+
             return trail.Given("m", closeness.Magnification, "", "magnification");
         }
 

@@ -5,5 +5,5 @@ namespace StudioCalc.Services;
 /// <summary>Answers the calls of <c>DepthOfFieldService</c>.</summary>
 public sealed partial class DepthOfFieldAdapter : DepthOfFieldService.DepthOfFieldServiceBase
 {
-    private const double DefaultWavelengthUm = 0.55;
+    internal const double DefaultWavelengthUm = 0.55;
 }

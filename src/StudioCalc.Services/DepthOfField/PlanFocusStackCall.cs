@@ -1,0 +1,118 @@
+using Grpc.Core;
+using StudioCalc.Maths;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <content>PlanFocusStack.</content>
+public sealed partial class DepthOfFieldAdapter
+{
+    private const double DefaultOverlapShare = 0.2;
+    private const double FoodKeepsStillS = 20;
+
+    private static readonly FieldPath StackRoot = FieldPath.Root(PlanFocusStackRequest.Descriptor);
+
+    /// <inheritdoc/>
+    public override Task<PlanFocusStackResponse> PlanFocusStack(PlanFocusStackRequest request, ServerCallContext context)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        if (!request.IncludeWorking)
+        {
+            var none = default(NoTrail);
+            return Task.FromResult(PlanStack(request, ref none));
+        }
+
+        var trail = StepTrail.Start();
+        var response = PlanStack(request, ref trail);
+        response.Working.Add(trail);
+        return Task.FromResult(response);
+    }
+
+    private static PlanFocusStackResponse PlanStack<TTrail>(PlanFocusStackRequest request, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var context = new RequestContext(request.HasScale ? request.Scale : null);
+        var input = ReadStack(context, request, ref trail);
+        var times = ReadTimes(context, request);
+        context.ThrowIfRefused();
+
+        var outcome = StackOutcome.Plan(input!, times, ref trail);
+        var response = new PlanFocusStackResponse { ModelRevision = ModelRevision.Current };
+        if (outcome.Obstacle is null)
+        {
+            response.Solution = StackWriter.Stack(context, input!, outcome);
+        }
+        else
+        {
+            response.NotReached = StackWriter.NotReached(context, input!, times, outcome);
+        }
+
+        context.NoteDiffraction(
+            input!.Lens, input.FNumber, input.PermittedBlurMm, DefaultWavelengthUm,
+            StackRoot[PlanFocusStackRequest.ApertureFieldNumber].ToString());
+        if (input.Method == Maths.StackMethod.FocusingRail && outcome.TravelMm > 0)
+        {
+            context.Advisories.Add(Advise.RailMovesViewpoint(outcome.TravelMm));
+        }
+
+        if (outcome.TimeS is { } time and > FoodKeepsStillS)
+        {
+            context.Advisories.Add(Advise.FoodMovesInStack(time));
+        }
+
+        response.Advisories.Add(context.Advisories);
+        return response;
+    }
+
+    private static StackInput? ReadStack<TTrail>(RequestContext context, PlanFocusStackRequest request, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var cameraPath = StackRoot[PlanFocusStackRequest.CameraFieldNumber];
+        var optics = context.Read(request.Camera, cameraPath, ref trail);
+        var blur = context.ReadBlurMm(
+            request.PermittedBlur, optics?.Sensor, StackRoot[PlanFocusStackRequest.PermittedBlurFieldNumber], ref trail);
+        var set = context.ReadSetFNumber(
+            request.Aperture, optics?.Lens, StackRoot[PlanFocusStackRequest.ApertureFieldNumber], ref trail, isAnswered: false);
+        RefuseInfinity(context, request.Camera, optics?.Lens, cameraPath);
+        return optics is null || set is null || blur is null || optics.Lens.IsAtInfinity
+            ? null
+            : new(
+                optics.Lens,
+                set.Value,
+                blur.Value,
+                request.DepthMm,
+                request.HasOverlapShare ? request.OverlapShare : DefaultOverlapShare,
+                request.Method == V1.StackMethod.FocusingRail ? Maths.StackMethod.FocusingRail : Maths.StackMethod.FocusRing);
+    }
+
+    private static StackTimes? ReadTimes(RequestContext context, PlanFocusStackRequest request)
+    {
+        if (request.RecycleTime is null && request.SettleTime is null)
+        {
+            if (request.AvailableTime is not null)
+            {
+                context.Violations.Add(StackRoot[PlanFocusStackRequest.RecycleTimeFieldNumber].ToString(), RefusalReason.Required,
+                    "An available time needs the recycle time or the settle time.");
+            }
+
+            return null;
+        }
+
+        return new(
+            request.RecycleTime?.ToTimeSpan().TotalSeconds ?? 0,
+            request.SettleTime?.ToTimeSpan().TotalSeconds ?? 0,
+            request.AvailableTime?.ToTimeSpan().TotalSeconds);
+    }
+
+    // Names the field that says infinity: a magnification of 0.
+    private static void RefuseInfinity(RequestContext context, FocusedCamera camera, LensFocus? lens, FieldPath cameraPath)
+    {
+        if (lens is { IsAtInfinity: true } && camera.Closeness.ValueCase == Closeness.ValueOneofCase.Magnification)
+        {
+            context.Violations.Add(
+                cameraPath[FocusedCamera.ClosenessFieldNumber][Closeness.MagnificationFieldNumber].ToString(),
+                RefusalReason.OutOfRange,
+                "Focus at infinity has no focused plane to count from; give a magnification above 0.");
+        }
+    }
+}
