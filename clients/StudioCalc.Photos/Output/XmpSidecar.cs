@@ -34,6 +34,7 @@ public static class XmpSidecar
             return old switch
             {
                 { LinkTarget: not null } => Refused(PhotoReason.Link, "The sidecar is a link; it is left alone."),
+                { Exists: false } when answer is { Sensor: null, Exposure: null, DepthOfField: null } => new(SidecarOutcome.None, null),
                 { Exists: false } => Create(path, answer),
                 { IsReadOnly: true } => Refused(PhotoReason.ReadOnly, "The sidecar may not be written; it is left alone."),
                 { Length: > MostBytes } => Refused(PhotoReason.TooLarge, $"The sidecar has over {MostBytes >> 20} MiB; it is left alone."),
@@ -102,6 +103,9 @@ public enum SidecarOutcome
 
     /// <summary>Our properties were put into the one that was there.</summary>
     Merged,
+
+    /// <summary>Nothing is worked out, and there is no sidecar that says otherwise.</summary>
+    None,
 
     /// <summary>The one that was there says the same already.</summary>
     Unchanged,
