@@ -46,6 +46,7 @@ public static class StudioCalcHost
         RateLimit.Use(app, options.Limits);
         app.UseMiddleware<UnreadableMessages>();
         GrpcDoor.Map(app);
+        DocsDoor.Map(app, options);
         JsonDoor.Map(app);
         return app;
     }

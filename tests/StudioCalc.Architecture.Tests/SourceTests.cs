@@ -87,7 +87,7 @@ public sealed partial class SourceTests
     [Fact]
     public void TestProjects_AreNamedAfterAProject()
     {
-        string[] own = ["StudioCalc.Architecture.Tests", "StudioCalc.Benchmarks", "StudioCalc.Contracts.Evaluated"];
+        string[] own = ["StudioCalc.Architecture.Tests", "StudioCalc.Benchmarks", "StudioCalc.Contracts.Evaluated", "StudioCalc.System.Tests"];
         var known = Source.Projects.Select(project => project.Name + ".Tests").Concat(own);
         var found = Directory.EnumerateFiles(RepositoryRoot.At("tests"), "*.csproj", SearchOption.AllDirectories).Select(Path.GetFileNameWithoutExtension);
         Assert.Empty(found.Except(known, StringComparer.Ordinal));

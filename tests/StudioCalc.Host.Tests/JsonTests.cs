@@ -113,7 +113,7 @@ public sealed class JsonTests(HostFixture fixture) : IClassFixture<HostFixture>
     }
 
     [Theory]
-    [InlineData("/")]
+    [InlineData("/v1")]
     [InlineData("/v1/exposure")]
     [InlineData("/v1/exposure:nope")]
     [InlineData("/v2/exposure:evaluate")]

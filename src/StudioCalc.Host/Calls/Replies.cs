@@ -36,6 +36,13 @@ internal static class Replies
         return WriteJsonAsync(context, refusal, httpStatus ?? HttpStatusOf(refusal));
     }
 
+    /// <summary>Refuses a method that the path does not answer to.</summary>
+    public static Task WriteWrongMethodAsync(HttpContext context, IEnumerable<string> allowed)
+    {
+        context.Response.Headers.Allow = string.Join(", ", allowed);
+        return WriteAsync(context, Refusal.WrongMethod(), StatusCodes.Status405MethodNotAllowed);
+    }
+
     /// <summary>Replies with a message as JSON.</summary>
     public static async Task WriteJsonAsync(HttpContext context, IMessage message, int httpStatus)
     {

@@ -12,6 +12,9 @@ public sealed record StudioCalcOptions
     /// <summary>How much a caller may ask for.</summary>
     public LimitOptions Limits { get; init; } = new();
 
+    /// <summary>What it shows of its documentation.</summary>
+    public DocsOptions Docs { get; init; } = new();
+
     /// <summary>Where traces and metrics go.</summary>
     public TelemetryOptions Telemetry { get; init; } = new();
 
@@ -55,6 +58,16 @@ public sealed record StudioCalcOptions
 
         /// <summary>The longest that a call may take, whatever deadline the caller sets.</summary>
         public TimeSpan MaxCallTime { get; init; } = TimeSpan.FromSeconds(30);
+    }
+
+    /// <summary>Documentation.</summary>
+    public sealed record DocsOptions
+    {
+        /// <summary>Whether it is served. Unset means only while the service listens on loopback.</summary>
+        public bool? Enabled { get; init; }
+
+        /// <summary>Whether it can be read without a key where calls need one.</summary>
+        public bool WithoutKey { get; init; }
     }
 
     /// <summary>Telemetry.</summary>

@@ -5,7 +5,7 @@ using StudioCalc.Contracts;
 
 namespace StudioCalc.Host;
 
-/// <summary>Limits calls a second, for each key or, where no key is asked for, for each remote address.</summary>
+/// <summary>Limits calls a second, for each key or, where no key is asked for, for each remote address. Documentation is no call.</summary>
 internal static class RateLimit
 {
     private static readonly TimeSpan Second = TimeSpan.FromSeconds(1);
@@ -20,7 +20,8 @@ internal static class RateLimit
         services.AddRateLimiter(limiter =>
         {
             limiter.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(context =>
-                context.GetEndpoint()?.Metadata.GetMetadata<IAllowAnonymous>() is not null
+                context.GetEndpoint()?.Metadata is { } known
+                    && (known.GetMetadata<IAllowAnonymous>() is not null || known.GetMetadata<DocsDoor.Mark>() is not null)
                     ? RateLimitPartition.GetNoLimiter("")
                     : RateLimitPartition.GetTokenBucketLimiter(CallerOf(context), _ => new()
                     {

@@ -53,6 +53,11 @@ internal sealed partial class CallMeter : IDisposable
 
     private void Count(HttpContext context, CallNote note)
     {
+        if (context.GetEndpoint()?.Metadata.GetMetadata<DocsDoor.Mark>() is not null)
+        {
+            return;
+        }
+
         var method = MethodOf(context.GetEndpoint());
         var code = note.Code ?? CodeOf(context);
         _calls.Add(1, new("method", method), new("status", code.ToString()), new("way", note.Way.ToString()));

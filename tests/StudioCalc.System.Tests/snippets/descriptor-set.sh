@@ -1,0 +1,2 @@
+mkdir -p artifacts
+buf build protos -o artifacts/studiocalc.binpb
