@@ -18,7 +18,6 @@ public sealed class PhotoEvaluator(StudioCalcClient client, PhotoOptions options
     public async IAsyncEnumerable<PhotoAnswer> EvaluateAsync(IEnumerable<PhotoFile> photos, [EnumeratorCancellation] CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(photos);
-        ArgumentOutOfRangeException.ThrowIfLessThan(options.AtOnce, 1);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         var running = new Queue<Task<PhotoAnswer>>();
         try
@@ -42,7 +41,7 @@ public sealed class PhotoEvaluator(StudioCalcClient client, PhotoOptions options
         finally
         {
             await stop.CancelAsync().ConfigureAwait(false);
-            await Task.WhenAll(running).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await Task.WhenAll((IEnumerable<Task>)running).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         }
     }
 }

@@ -13,5 +13,9 @@ public sealed record PhotoOptions
     public PermittedBlur? PermittedBlur { get; init; }
 
     /// <summary>How many photos are read and worked out at once, from 1.</summary>
-    public int AtOnce { get; init; } = Environment.ProcessorCount;
+    public int AtOnce
+    {
+        get;
+        init => field = value >= 1 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "At least one photo at once.");
+    } = Environment.ProcessorCount;
 }

@@ -36,7 +36,7 @@ internal static class LensReader
     private static (double? Mm, bool IsInfinite) Distance(Tags tags, List<PhotoNote> notes)
     {
         var field = tags.Raw(TagSubjectDistance);
-        if (field is Rational { Numerator: InfiniteNumerator or -1 } || RawValue.Of(field).Value >= InfiniteNumerator)
+        if (field is Rational { Numerator: -1 or InfiniteNumerator } || RawValue.Of(field).Value >= InfiniteNumerator)
         {
             notes.Add(PhotoSubject.SubjectDistance, PhotoReason.Infinite, "The camera gives the subject distance as infinite.");
             return (null, true);
