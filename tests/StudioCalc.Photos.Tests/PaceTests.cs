@@ -35,7 +35,7 @@ public sealed class PaceTests
     [Fact]
     public void Pace_OfFramesInAnyOrder_IsTheSame()
     {
-        var pace = ShootPace.Of(Frames(Minutes).Reverse(), new());
+        var pace = ShootPace.Of(Enumerable.Reverse(Frames(Minutes)), new());
         Assert.Equal(PaceText.Json(ShootPace.Of(Frames(Minutes), new())), PaceText.Json(pace));
     }
 
@@ -136,6 +136,6 @@ public sealed class PaceTests
         Assert.Null(Spread.Of([]));
     }
 
-    private static IEnumerable<PhotoFrame> Frames(IEnumerable<double> minutes) =>
+    private static List<PhotoFrame> Frames(IEnumerable<double> minutes) =>
         minutes.Select((at, number) => new PhotoFrame($"{(number > 5 ? "inner/" : "")}f{number}.jpg", Morning.AddMinutes(at), null)).ToList();
 }

@@ -9,8 +9,7 @@ internal static class CommandHelp
     {
         page.Text(command.Description ?? "");
         page.Heading("Usage");
-        var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Append(command).Select(part => part is RootCommand ? "studiocalc" : part.Name));
-        page.Line($"  {path}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]");
+        page.Line($"  {PathOf(command)}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]");
         foreach (var argument in command.Arguments)
         {
             page.Term($"<{argument.Name}>", argument.Description ?? "", 36);
@@ -23,4 +22,7 @@ internal static class CommandHelp
             page.Term(option.HelpName is { } value ? $"{names} {value}" : names, option.Description ?? "", 36);
         }
     }
+
+    private static string PathOf(Command command) =>
+        command is RootCommand ? "studiocalc" : $"{PathOf(command.Parents.OfType<Command>().First())} {command.Name}";
 }

@@ -46,7 +46,7 @@ internal sealed class PhotoSummary
 
     public void Write(TextWriter errors)
     {
-        errors.WriteLine(Text($"{_photos} {(_photos == 1 ? "photo" : "photos")}, {_unread} of them not read"));
+        errors.WriteLine(Text($"{Words.Count(_photos, "photo")}, {(_unread == 0 ? "all read" : Text($"{_unread} not read"))}"));
         if (_sidecars.Count > 0)
         {
             errors.WriteLine("sidecars: " + string.Join(", ", _sidecars.OrderBy(entry => entry.Key).Select(entry => Text($"{entry.Value} {entry.Key.ToString().ToLowerInvariant()}"))));
