@@ -31,7 +31,8 @@ public sealed class SidecarTests
         var time = File.GetLastWriteTimeUtc(folder.At("photo.jpg"));
         Assert.Equal(SidecarOutcome.Written, XmpSidecar.Write(answer, SidecarName.FullName).Outcome);
         Assert.Equal(["photo.jpg", "photo.jpg.xmp"], folder.Names);
-        Assert.Equal((bytes, time), (File.ReadAllBytes(folder.At("photo.jpg")), File.GetLastWriteTimeUtc(folder.At("photo.jpg"))));
+        Assert.Equal(bytes, File.ReadAllBytes(folder.At("photo.jpg")));
+        Assert.Equal(time, File.GetLastWriteTimeUtc(folder.At("photo.jpg")));
         var properties = XDocument.Load(folder.At("photo.jpg.xmp")).Descendants().Where(element => element.Name.Namespace == Own).ToDictionary(element => element.Name.LocalName);
         Assert.Equal(answer.Framing!.Focus.FieldWidthMm, (double)properties["field_width_mm"]);
         Assert.Equal("f/5.6", (string)properties["aperture_mark"]);

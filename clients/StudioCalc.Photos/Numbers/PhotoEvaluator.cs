@@ -24,10 +24,10 @@ public sealed class PhotoEvaluator(StudioCalcClient client, PhotoOptions options
         {
             foreach (var photo in photos)
             {
-                cancellation.ThrowIfCancellationRequested();
                 if (running.Count >= options.AtOnce)
                 {
                     yield return await running.Dequeue().ConfigureAwait(false);
+                    cancellation.ThrowIfCancellationRequested();
                 }
 
                 running.Enqueue(Task.Run(() => _numbers.OfAsync(photo, stop.Token), stop.Token));

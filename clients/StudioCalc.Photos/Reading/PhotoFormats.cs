@@ -11,8 +11,8 @@ internal static class PhotoFormats
     {
         [FileType.Jpeg] = [".jpg", ".jpeg", ".jpe"],
         [FileType.Tiff] = TiffLike,
-        [FileType.Nef] = [".nef", ".nrw"],
-        [FileType.Arw] = [".arw", ".sr2"],
+        [FileType.Nef] = TiffLike, // plain TIFF files may begin like these two
+        [FileType.Arw] = TiffLike,
         [FileType.Cr2] = [".cr2"],
         [FileType.Crx] = [".cr3"],
         [FileType.Crw] = [".crw"],
@@ -36,7 +36,7 @@ internal static class PhotoFormats
     public static string NameOf(FileType type, string extension) => type switch
     {
         FileType.QuickTime or FileType.Mp4 => "HEIF",
-        FileType.Tiff when extension is not (".tif" or ".tiff") && TiffLike.Contains(extension) => extension[1..].ToUpperInvariant(),
+        FileType.Tiff or FileType.Nef or FileType.Arw => extension is not (".tif" or ".tiff") && TiffLike.Contains(extension) ? extension[1..].ToUpperInvariant() : "TIFF",
         FileType.Crx => "CR3",
         _ => type.ToString().ToUpperInvariant(),
     };

@@ -73,7 +73,9 @@ public static class PhotoReader
         {
             if (!notes.Exists(note => note.IsUnread))
             {
-                notes.Add(new(PhotoSubject.File, PhotoReason.NoMetadata, "The file holds no metadata of a camera."));
+                notes.Add(format is "JPEG" or "HEIF"
+                    ? new(PhotoSubject.File, PhotoReason.NoMetadata, "The file holds no Exif metadata.")
+                    : new(PhotoSubject.File, PhotoReason.Damaged, "The file is cut off or broken: what every such file begins with is not there."));
             }
 
             return new() { Format = format, Notes = notes };

@@ -3,7 +3,7 @@ namespace StudioCalc.Photos.Tests;
 /// <summary>A long file of some bytes at its start and others again and again, that counts what is read.</summary>
 internal sealed class CountingStream(byte[] start, long length, byte[]? rest = null) : Stream
 {
-    private readonly byte[] _rest = rest ?? [0];
+    private readonly byte[] _rest = rest ?? new byte[4096];
 
     public long BytesRead { get; private set; }
 
@@ -19,10 +19,14 @@ internal sealed class CountingStream(byte[] start, long length, byte[]? rest = n
 
     public override int Read(byte[] buffer, int offset, int count)
     {
-        var read = 0;
-        for (; read < count && Position < length; read++, Position++)
+        var read = (int)Math.Min(count, length - Position);
+        for (var done = 0; done < read;)
         {
-            buffer[offset + read] = Position < start.Length ? start[Position] : _rest[(Position - start.Length) % _rest.Length];
+            var part = Position < start.Length ? start.AsSpan((int)Position) : _rest.AsSpan((int)((Position - start.Length) % _rest.Length));
+            var step = Math.Min(part.Length, read - done);
+            part[..step].CopyTo(buffer.AsSpan(offset + done));
+            done += step;
+            Position += step;
         }
 
         BytesRead += read;
