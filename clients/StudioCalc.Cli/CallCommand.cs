@@ -2,7 +2,6 @@ using System.CommandLine;
 using Google.Protobuf;
 using Google.Protobuf.Reflection;
 using StudioCalc.Client;
-using StudioCalc.Client.Embedded;
 using StudioCalc.Contracts;
 
 namespace StudioCalc.Cli;
@@ -33,7 +32,7 @@ internal sealed class CallCommand
 
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
-        var server = parsed.GetValue(_builtIns.Server);
+        var server = parsed.GetValue(_builtIns.Host.Server);
         var file = parsed.GetValue(_builtIns.Request);
         var typed = Options.Typed(parsed);
         if (parsed.GetValue(_builtIns.Example))
@@ -97,7 +96,7 @@ internal sealed class CallCommand
             WorkingText.AskFor(request);
         }
 
-        using var client = Connect(parsed);
+        using var client = _builtIns.Host.Connect(parsed);
         var answer = await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
         if (!parsed.GetValue(_builtIns.Quiet))
         {
@@ -105,23 +104,6 @@ internal sealed class CallCommand
         }
 
         return Reached.By(answer) ? ExitCode.Reached : ExitCode.NotReached;
-    }
-
-    private StudioCalcClient Connect(ParseResult parsed)
-    {
-        var deadline = BuiltIns.TimeOf(parsed.GetValue(_builtIns.Deadline));
-        if (parsed.GetValue(_builtIns.Server) is not { } address)
-        {
-            return EmbeddedStudioCalc.Create(deadline);
-        }
-
-        var options = new StudioCalcClientOptions
-        {
-            Address = BuiltIns.AddressOf(address),
-            ApiKey = parsed.GetValue(_builtIns.Key) ?? Environment.GetEnvironmentVariable(BuiltIns.KeyVariable),
-        };
-        options.Timeout = deadline ?? options.Timeout;
-        return StudioCalcClient.Connect(options);
     }
 
     private void Write(IMessage answer, OutputForm form, ParseResult parsed, OptionNames names)

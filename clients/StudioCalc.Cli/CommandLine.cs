@@ -51,6 +51,7 @@ internal sealed class CommandLine(Terminal terminal)
             root.Add(subject);
         }
 
+        root.Add(PhotosCommand.Of(terminal));
         root.Add(CompletionScripts.Command(terminal.Output));
         root.Options.OfType<HelpOption>().Single().Action = new HelpPages(calls, terminal);
         return root;

@@ -24,6 +24,9 @@ internal static class ExitCode
     /// <summary>The time for the call is over.</summary>
     public const int Deadline = 6;
 
+    /// <summary>Some photos could not be read, or their sidecars not written.</summary>
+    public const int Unread = 7;
+
     /// <summary>The person has stopped the call.</summary>
     public const int Cancelled = 130;
 
@@ -37,6 +40,7 @@ internal static class ExitCode
         (Refused, "the request is refused; each bad value is named"),
         (NoConnection, "the host cannot be reached"),
         (Deadline, "the time for the call is over"),
+        (Unread, "some photos could not be read, or their sidecars not written; the summary tells why"),
         (Cancelled, "stopped by the person"),
     ];
 }

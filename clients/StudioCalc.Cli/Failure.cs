@@ -15,6 +15,12 @@ internal static class Failure
             return ExitCode.Refused;
         }
 
+        return Code(error, server, errors);
+    }
+
+    /// <summary>Tells why there is no answer, and gives the code for it.</summary>
+    public static int Code(StudioCalcException error, string? server, TextWriter errors)
+    {
         errors.WriteLine(server is null ? error.Message : $"{server}: {error.Message}");
         if (error.Code == StatusCode.DeadlineExceeded)
         {

@@ -16,4 +16,4 @@ using var errors = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlu
 var colour = !Console.IsOutputRedirected
     && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
     && Environment.GetEnvironmentVariable("TERM") != "dumb";
-return await new CommandLine(new(input, output, errors, colour)).RunAsync(args).ConfigureAwait(false);
+return await new CommandLine(new(input, output, errors, colour, !Console.IsErrorRedirected)).RunAsync(args).ConfigureAwait(false);

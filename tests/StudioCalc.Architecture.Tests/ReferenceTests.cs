@@ -16,7 +16,8 @@ public sealed class ReferenceTests
         ["StudioCalc.Host"] = ["StudioCalc.Services"],
         ["StudioCalc.Client"] = ["StudioCalc.Contracts"],
         ["StudioCalc.Client.Embedded"] = ["StudioCalc.Services", "StudioCalc.Client"],
-        ["StudioCalc.Cli"] = ["StudioCalc.Client", "StudioCalc.Client.Embedded"],
+        ["StudioCalc.Photos"] = ["StudioCalc.Client"],
+        ["StudioCalc.Cli"] = ["StudioCalc.Client", "StudioCalc.Client.Embedded", "StudioCalc.Photos"],
     };
 
     // Without these a project would have no reason to exist.
@@ -28,6 +29,7 @@ public sealed class ReferenceTests
         ["StudioCalc.Host"] = ["StudioCalc.Services"],
         ["StudioCalc.Client"] = ["StudioCalc.Contracts"],
         ["StudioCalc.Client.Embedded"] = ["StudioCalc.Services"],
+        ["StudioCalc.Photos"] = ["StudioCalc.Client"],
         ["StudioCalc.Cli"] = ["StudioCalc.Client", "StudioCalc.Client.Embedded"],
     };
 

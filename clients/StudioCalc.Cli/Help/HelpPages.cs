@@ -20,6 +20,10 @@ internal sealed class HelpPages(IReadOnlyList<CallCommand> calls, Terminal termi
         {
             RootHelp.Write(command, calls, page);
         }
+        else if (command.Options.Count > 0)
+        {
+            CommandHelp.Write(command, page);
+        }
         else
         {
             SubjectHelp.Write(command, page);

@@ -34,6 +34,7 @@ internal static class Machine
         Peer.Curl when Find("curl", "curl.exe") is null => "Needs curl.",
         Peer.Browser when Browser is null => "Needs Chromium.",
         Peer.Python when !HasPythonGrpc() => "Needs /usr/bin/python3 with grpcio and protobuf (Debian: python3-grpcio, python3-protobuf).",
+        Peer.ExifTool when Find("exiftool") is null => "Needs exiftool (Debian: libimage-exiftool-perl).",
         Peer.Git when Find("git", "git.exe") is null || !Path.Exists(RepositoryRoot.At(".git")) => "Needs git, in a clone of the repository.",
         _ => null,
     };

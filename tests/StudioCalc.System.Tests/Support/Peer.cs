@@ -15,6 +15,9 @@ public enum Peer
     /// <summary>Python with its gRPC package.</summary>
     Python,
 
+    /// <summary>ExifTool, which reads photos.</summary>
+    ExifTool,
+
     /// <summary>git, in a clone.</summary>
     Git,
 }
