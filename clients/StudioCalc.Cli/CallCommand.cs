@@ -9,12 +9,13 @@ namespace StudioCalc.Cli;
 /// <summary>One call of the contract as a command.</summary>
 internal sealed class CallCommand
 {
-    private readonly BuiltIns _builtIns = new();
+    private readonly BuiltIns _builtIns;
     private readonly Terminal _terminal;
 
     public CallCommand(MethodDescriptor method, Mentions mentions, Terminal terminal)
     {
         (Method, _terminal) = (method, terminal);
+        _builtIns = new(PictureFile.IsIn(method));
         Options = new(method, mentions);
         Command = new(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)));
         _builtIns.AddTo(Command);
@@ -98,6 +99,11 @@ internal sealed class CallCommand
 
         using var client = _builtIns.Host.Connect(parsed);
         var answer = await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
+        if (PictureFile.IsIn(Method) && parsed.GetValue(_builtIns.Picture) is { } path)
+        {
+            await PictureFile.SaveAsync(answer, path, cancellation).ConfigureAwait(false);
+        }
+
         if (!parsed.GetValue(_builtIns.Quiet))
         {
             Write(answer, form, parsed, names);

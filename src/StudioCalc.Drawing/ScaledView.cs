@@ -90,6 +90,7 @@ internal sealed class ScaledView
     private static double Round(double value)
     {
         var power = Math.Pow(10, Math.Floor(Math.Log10(value)));
-        return value / power switch { >= 5 => 5, >= 2 => 2, _ => 1 } * power;
+        var step = (value / power) switch { >= 5 => 5, >= 2 => 2, _ => 1 };
+        return step * power;
     }
 }

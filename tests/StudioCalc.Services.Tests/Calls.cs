@@ -20,7 +20,6 @@ internal static class Calls
 
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
-    public static readonly DepthOfFieldService.DepthOfFieldServiceClient DepthOfField = new(new InProcessCallInvoker());
 
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>
     public static MethodDescriptor Method(string name) =>

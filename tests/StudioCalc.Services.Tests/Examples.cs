@@ -34,6 +34,8 @@ internal static class Examples
 
     public static MatchColourRequest Colour() => Read<MatchColourRequest>("match-colour.json");
 
+    public static EvaluateDepthOfFieldRequest DepthOfField() => Read<EvaluateDepthOfFieldRequest>("evaluate-depth-of-field.json");
+
     public static SolveApertureRequest SolveAperture() => Read<SolveApertureRequest>("solve-aperture.json");
 
     public static PlaceFocusRequest PlaceFocus() => Read<PlaceFocusRequest>("place-focus.json");

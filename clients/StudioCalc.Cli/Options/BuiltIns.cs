@@ -3,7 +3,7 @@ using System.CommandLine;
 namespace StudioCalc.Cli;
 
 /// <summary>The options that every call has, beside those of its request.</summary>
-internal sealed class BuiltIns
+internal sealed class BuiltIns(bool hasPicture)
 {
     public Option<string?> Request { get; } = new("--request", "-r")
     {
@@ -29,6 +29,12 @@ internal sealed class BuiltIns
         Description = "No bold and no colour on a terminal either. The environment variable NO_COLOR does the same.",
     };
 
+    public Option<string?> Picture { get; } = new("--picture")
+    {
+        Description = "Writes the picture of the answer to a file.",
+        HelpName = "file",
+    };
+
     public HostOptions Host { get; } = new();
 
     public Option<bool> Example { get; } = new("--example")
@@ -36,7 +42,7 @@ internal sealed class BuiltIns
         Description = "Prints a sample request as JSON, ready for --request, and does nothing else.",
     };
 
-    public IReadOnlyList<Option> All => [Request, Output, Units, .. Host.All, Quiet, NoColour, Example];
+    public IReadOnlyList<Option> All => [Request, Output, Units, .. hasPicture ? [Picture] : Array.Empty<Option>(), .. Host.All, Quiet, NoColour, Example];
 
     /// <summary>Puts the options and their checks on a command.</summary>
     public void AddTo(Command command)

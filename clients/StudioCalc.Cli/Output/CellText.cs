@@ -18,6 +18,7 @@ internal sealed class CellText(UnitSystem system)
     public string Scalar(FieldDescriptor field, object value) => value switch
     {
         double number => Units.Show(field, number, system),
+        bool answer => answer ? "yes" : "no",
         Enum or int when field.FieldType == FieldType.Enum => Words.Value(field.EnumType, (int)value),
         _ => Convert.ToString(value, CultureInfo.InvariantCulture) ?? "",
     };

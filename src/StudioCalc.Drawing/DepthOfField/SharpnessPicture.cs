@@ -13,7 +13,7 @@ public static class SharpnessPicture
     private const double Margin = 20;
     private const double ViewWidth = (Width - 3 * Margin) / 2;
     private const double ViewHeight = 400;
-    private const double Head = 86;
+    private const double Head = 104;
     private const double Row = 20;
 
     /// <summary>Draws an answer.</summary>
@@ -72,10 +72,10 @@ public static class SharpnessPicture
         view.Line(scene.OnTable(-view.Reach, 0), scene.OnTable(0, 0), Sheet.Thin, dashed: true);
         foreach (var component in scene.Components)
         {
-            view.Label((component.X, component.Y), component.Label, component.IsMain);
+            view.Label((component.X, component.Y + component.RadiusMm), component.Label, component.IsMain);
         }
 
-        view.Caption("From above, front of the set below");
+        view.Caption("From above, front of the set below; hatched: the table is sharp");
     }
 
     private static void DrawSection(ScaledView view, SharpnessScene scene)
@@ -96,7 +96,7 @@ public static class SharpnessPicture
             view.Label((component.InSection.MiddleX, component.InSection.High), component.Label, component.IsMain);
         }
 
-        view.Caption("In section along the axis, camera on the left");
+        view.Caption("In section, camera on the left; hatched: sharp");
     }
 
     private static void WriteComponents(Sheet sheet, SharpnessScene scene, double y)
@@ -139,11 +139,13 @@ public static class SharpnessPicture
             : "";
         yield return Format(
             $"{(placement.Aperture.HasMark ? placement.Aperture.Mark : Format($"f/{placement.Aperture.FNumber:0.#}"))}, ")
-            + Format($"magnification {placement.Focus.Magnification:0.###}, permitted blur {placement.PermittedBlurUm:0.#} µm: {zone}{band}. ")
-            + "Parts are told in mm behind the focused plane, towards the camera negative.";
+            + Format($"magnification {placement.Focus.Magnification:0.###}, permitted blur {placement.PermittedBlurUm:0.#} µm: {zone}{band}.");
         yield return answer.NotReached is { } not
             ? Format($"No single frame holds the main component whole: {not.ShortfallMm:0.#} mm of its depth are missing. Shown is the nearest that can be had.")
-            : Format($"Focus may slip {placement.SlipForwardMm:0.#} mm towards the camera and {placement.SlipBackMm:0.#} mm away before the main component leaves the zone.");
+            : Format($"Focus may slip {placement.SlipForwardMm:0.#} mm towards the camera and ")
+                + (placement.HasSlipBackMm ? Format($"{placement.SlipBackMm:0.#} mm") : "any distance")
+                + " away before the main component leaves the zone.";
+        yield return "Near and far parts are counted from the focused plane, away from the camera; the dashed lines are that plane and the axis.";
     }
 
     private static double Weight(SharpnessScene.Component component) => component.IsMain ? Sheet.Heavy : Sheet.Medium;

@@ -13,7 +13,7 @@ namespace StudioCalc.Maths;
 /// <para>near, far: the sharp zone. b, s: bias and spread of focus. Phi: the standard normal distribution. k: frames of a bracket,
 /// each a fifth over the one before, that covers the share C of all errors about their middle; D = near + far. Both tails count
 /// for themselves, as the zone is not symmetrical. Source: the normal distribution; (63) derived in
-/// docs/models/depth-of-field-frames.md.</para>
+/// docs/models/depth-of-field.md.</para>
 /// </remarks>
 public readonly record struct KeepChance(double Keep, double Miss)
 {

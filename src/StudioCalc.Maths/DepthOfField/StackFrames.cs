@@ -15,7 +15,7 @@ namespace StudioCalc.Maths;
 /// depth grows towards the back: (52) puts the near limit at xn, first at the front of the subject, and (53) goes on until a far
 /// limit covers the back. A frame whose far limit is infinite ends the stack; it is focused no farther than that takes, at
 /// m = w. By focus ring the focal length and the place of the entrance pupil are taken to stay, which lenses that focus inside
-/// only come near. Source: interval covering, derived in docs/models/depth-of-field-frames.md.</para>
+/// only come near. Source: interval covering, derived in docs/models/depth-of-field.md.</para>
 /// </remarks>
 public sealed record StackFrames
 {

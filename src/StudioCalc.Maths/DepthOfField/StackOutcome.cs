@@ -19,7 +19,7 @@ public enum StackObstacle
 /// k = floor((T - settle) / i) + 1                            (55)
 /// </code>
 /// <para>i: interval between frames, as the camera settles while the flash recycles. t: time from the settling before the first
-/// frame to the last frame. k: frames that fit the time T. Source: common sense; docs/models/depth-of-field-frames.md.</para>
+/// frame to the last frame. k: frames that fit the time T. Source: common sense; docs/models/depth-of-field.md.</para>
 /// </remarks>
 public sealed record StackOutcome
 {

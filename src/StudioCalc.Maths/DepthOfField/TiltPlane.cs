@@ -14,7 +14,7 @@ namespace StudioCalc.Maths;
 /// </code>
 /// <para>Table: e: how steeply the axis looks down on it; d: along the axis, h: straight down from the lens. J is the height of the
 /// camera over the table only where the camera is level. Points: x along the axis, y over it. Source: plane geometry;
-/// docs/models/depth-of-field-frames.md.</para>
+/// docs/models/depth-of-field.md.</para>
 /// </remarks>
 public sealed record TiltPlane(double HingeMm, double CrossingMm)
 {

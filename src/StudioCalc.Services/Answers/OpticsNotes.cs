@@ -1,3 +1,5 @@
+using StudioCalc.Maths;
+
 namespace StudioCalc.Services;
 
 /// <summary>Advisories that several calls give about blur.</summary>
@@ -13,6 +15,14 @@ internal static class OpticsNotes
                 ? Advise.DiffractionSpoils(airyDiscUm, permittedUm, field)
                 : Advise.DiffractionCounts(airyDiscUm, permittedUm, field));
         }
+    }
+
+    /// <summary>Speaks up where diffraction makes more than half of the permitted blur, at a set f-number.</summary>
+    public static void NoteDiffraction(
+        this RequestContext context, LensFocus lens, double fNumber, double blurMm, double wavelengthUm, string field)
+    {
+        var none = default(NoTrail);
+        context.NoteDiffraction(Diffraction.AiryDiscUm(fNumber * lens.EffectiveFactor, wavelengthUm, ref none), blurMm, field);
     }
 
     /// <summary>Speaks up where the permitted blur is smaller than a pixel.</summary>

@@ -10,6 +10,8 @@ public sealed partial class DepthOfFieldAdapter
     private const double SmallSlipMm = 1;
     private const double WorthHolding = 0.5;
 
+    private static readonly FieldPath PlaceRoot = FieldPath.Root(PlaceFocusRequest.Descriptor);
+
     /// <inheritdoc/>
     public override Task<PlaceFocusResponse> PlaceFocus(PlaceFocusRequest request, ServerCallContext context)
     {
@@ -17,20 +19,20 @@ public sealed partial class DepthOfFieldAdapter
         if (!request.IncludeWorking)
         {
             var none = default(NoTrail);
-            return Task.FromResult(Place(request, ref none));
+            return Task.FromResult(Place(request, PlaceRoot, ref none));
         }
 
         var trail = StepTrail.Start();
-        var response = Place(request, ref trail);
+        var response = Place(request, PlaceRoot, ref trail);
         response.Working.Add(trail);
         return Task.FromResult(response);
     }
 
-    private static PlaceFocusResponse Place<TTrail>(PlaceFocusRequest request, ref TTrail trail)
+    private static PlaceFocusResponse Place<TTrail>(PlaceFocusRequest request, FieldPath root, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var context = new RequestContext(request.Limits is { HasScale: true } ? request.Limits.Scale : null);
-        var read = PlaceFocusReader.Read(context, request, ref trail);
+        var read = PlaceFocusReader.Read(context, request, root, ref trail);
         context.ThrowIfRefused();
         var (input, sensor) = read!;
         var outcome = Maths.Placement.Solve(input, ref trail);
@@ -40,19 +42,20 @@ public sealed partial class DepthOfFieldAdapter
         if (outcome.Obstacle == Maths.DepthObstacle.None)
         {
             context.NoteDiffraction(airy, input.PermittedBlurMm, "solution.aperture");
-            Note(context, request, input, outcome);
+            Note(context, request, root, input, outcome);
         }
 
-        context.NoteFineBlur(input.PermittedBlurMm, sensor, PlaceFocusReader.BlurPath);
+        context.NoteFineBlur(input.PermittedBlurMm, sensor, root[PlaceFocusRequest.PermittedBlurFieldNumber]);
         response.Advisories.Add(context.Advisories);
         return response;
     }
 
-    private static void Note(RequestContext context, PlaceFocusRequest request, PlacementInput input, PlacementOutcome outcome)
+    private static void Note(
+        RequestContext context, PlaceFocusRequest request, FieldPath root, PlacementInput input, PlacementOutcome outcome)
     {
         if (!outcome.FreshPlateIsSharp)
         {
-            context.Advisories.Add(Advise.FreshPlateLeavesZone(PlaceFocusReader.FreshPlatePath, outcome.FreshPlateShiftMm));
+            context.Advisories.Add(Advise.FreshPlateLeavesZone(root[PlaceFocusRequest.FreshPlateHigherMmFieldNumber], outcome.FreshPlateShiftMm));
         }
 
         var slip = Math.Min(outcome.SlipForwardMm, outcome.SlipBackMm ?? double.PositiveInfinity);
@@ -66,7 +69,7 @@ public sealed partial class DepthOfFieldAdapter
             if (i != input.Main && !outcome.Components[i].IsSharp
                 && PlaceFocusReader.ImportanceOf(request.Components[i]) >= WorthHolding)
             {
-                context.Advisories.Add(Advise.ComponentBlurred(PlaceFocusReader.ComponentPath(i), outcome.Components[i].SharpShare));
+                context.Advisories.Add(Advise.ComponentBlurred(root[PlaceFocusRequest.ComponentsFieldNumber].ItemAt(i), outcome.Components[i].SharpShare));
             }
         }
     }

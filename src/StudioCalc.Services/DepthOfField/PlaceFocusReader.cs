@@ -13,24 +13,19 @@ internal static class PlaceFocusReader
     private const double LargestMagnification = 20;
     private const double FurthestMm = 1e6;
 
-    private static readonly FieldPath Root = FieldPath.Root(PlaceFocusRequest.Descriptor);
-
-    public static FieldPath BlurPath { get; } = Root[PlaceFocusRequest.PermittedBlurFieldNumber];
-
-    public static FieldPath FreshPlatePath { get; } = Root[PlaceFocusRequest.FreshPlateHigherMmFieldNumber];
-
-    private static FieldPath ComponentsPath { get; } = Root[PlaceFocusRequest.ComponentsFieldNumber];
-
-    public static string ComponentPath(int index) => ComponentsPath.ItemAt(index);
-
     public static double ImportanceOf(FocusComponent component) =>
         component.HasImportance ? component.Importance : DefaultImportance;
 
     /// <summary>Reads the request; null after noting a bad field.</summary>
-    public static PlacementRead? Read<TTrail>(RequestContext context, PlaceFocusRequest request, ref TTrail trail)
+    /// <param name="context">Gets what is bad.</param>
+    /// <param name="request">The request.</param>
+    /// <param name="root">Where it stands in the request of the call.</param>
+    /// <param name="trail">Follows the sum.</param>
+    public static PlacementRead? Read<TTrail>(RequestContext context, PlaceFocusRequest request, FieldPath root, ref TTrail trail)
         where TTrail : struct, ITrail
     {
-        var cameraPath = Root[PlaceFocusRequest.CameraFieldNumber];
+        var componentsPath = root[PlaceFocusRequest.ComponentsFieldNumber];
+        var cameraPath = root[PlaceFocusRequest.CameraFieldNumber];
         var optics = context.Read(request.Camera, cameraPath, ref trail);
         if (optics is not null && (optics.Lens.IsAtInfinity || optics.Lens.FromSensorMm > FurthestMm))
         {
@@ -40,11 +35,11 @@ internal static class PlaceFocusReader
         }
 
         // Without a lens only the blur cannot be read, because its sensor may be what is bad.
-        var blur = optics is null ? null : context.ReadBlurMm(request.PermittedBlur, optics.Sensor, BlurPath, ref trail);
+        var blur = optics is null ? null : context.ReadBlurMm(request.PermittedBlur, optics.Sensor, root[PlaceFocusRequest.PermittedBlurFieldNumber], ref trail);
         var aperture = request.Aperture is null ? null : context.ReadSetFNumber(
-            request.Aperture, optics?.Lens, Root[PlaceFocusRequest.ApertureFieldNumber], ref trail, "", "");
-        var limits = context.ReadLimits(request.Limits, Root[PlaceFocusRequest.LimitsFieldNumber]);
-        var main = MainOf(context, request);
+            request.Aperture, optics?.Lens, root[PlaceFocusRequest.ApertureFieldNumber], ref trail, "", "");
+        var limits = context.ReadLimits(request.Limits, root[PlaceFocusRequest.LimitsFieldNumber]);
+        var main = MainOf(context, request, componentsPath);
         if (optics is null || blur is null || limits is null || main is null || (request.Aperture is not null && aperture is null))
         {
             return null;
@@ -61,7 +56,7 @@ internal static class PlaceFocusReader
             Range = new(limits.WidestFNumber, limits.SmallestFNumber, context.Scale),
             FreshPlateHigherMm = request.FreshPlateHigherMm,
         };
-        CheckPlaces(context, input);
+        CheckPlaces(context, input, componentsPath);
         return new(input, optics.Sensor);
     }
 
@@ -73,7 +68,7 @@ internal static class PlaceFocusReader
             new(foot.XMm - x, foot.YMm - y, foot.ZMm - z, component.DiameterMm, component.HeightMm), ImportanceOf(component));
     }
 
-    private static int? MainOf(RequestContext context, PlaceFocusRequest request)
+    private static int? MainOf(RequestContext context, PlaceFocusRequest request, FieldPath path)
     {
         int? main = request.Components.Count == 1 ? 0 : null;
         for (var i = 0; request.Components.Count > 1 && i < request.Components.Count; i++)
@@ -86,7 +81,7 @@ internal static class PlaceFocusReader
             if (main is not null)
             {
                 context.Violations.Add(
-                    ComponentsPath.At(i)[FocusComponent.MainFieldNumber].ToString(), RefusalReason.Conflict,
+                    path.At(i)[FocusComponent.MainFieldNumber].ToString(), RefusalReason.Conflict,
                     $"Component {main.Value} is the main one already; there is one.");
                 continue;
             }
@@ -97,14 +92,14 @@ internal static class PlaceFocusReader
         if (main is null)
         {
             context.Violations.Add(
-                ComponentsPath.At(0)[FocusComponent.MainFieldNumber].ToString(), RefusalReason.Required,
+                path.At(0)[FocusComponent.MainFieldNumber].ToString(), RefusalReason.Required,
                 "Say of one of the components that it is the main one.");
         }
 
         return main;
     }
 
-    private static void CheckPlaces(RequestContext context, PlacementInput input)
+    private static void CheckPlaces(RequestContext context, PlacementInput input, FieldPath path)
     {
         for (var i = 0; i < input.Components.Count; i++)
         {
@@ -114,7 +109,7 @@ internal static class PlaceFocusReader
                 || (i == input.Main && TwoPointFocus.Between(points) is not { NearMagnification: <= LargestMagnification }))
             {
                 context.Violations.Add(
-                    ComponentsPath.At(i)[FocusComponent.PositionFieldNumber].ToString(), RefusalReason.OutOfRange,
+                    path.At(i)[FocusComponent.PositionFieldNumber].ToString(), RefusalReason.OutOfRange,
                     isTooNear
                         ? "All of the component must lie before the entrance pupil of the lens."
                         : "The lens would have to work beyond a magnification of 20 to focus on the nearest part of the main component.");
