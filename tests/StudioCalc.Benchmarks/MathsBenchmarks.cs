@@ -9,6 +9,8 @@ public class MathsBenchmarks
 {
     private static readonly CameraSettings Settings = new(5.6568542494923806, 0.0078125, 100);
 
+    private static readonly LensFocus Lens = new(100, 0.2, 0.85);
+
     private static readonly BalanceInput Input = new()
     {
         Back = new(13),
@@ -59,6 +61,16 @@ public class MathsBenchmarks
 
     [Benchmark]
     public IReadOnlyList<BalanceRemedy> Remedies() => BalanceRemedies.For(OutOfReach, BalanceVariable.FlashPower, NotReached);
+
+    [Benchmark]
+    public SharpZone Zone() => SharpZone.Evaluate(Lens, 8, 0.03);
+
+    [Benchmark]
+    public SharpZone ZoneWithTrail()
+    {
+        var trail = StepTrail.Start();
+        return SharpZone.Evaluate(Lens, 8, 0.03, ref trail);
+    }
 
     [Benchmark]
     public Mark? FindMark() => Marks.Aperture.Find("f/5.6", StopScale.Third);

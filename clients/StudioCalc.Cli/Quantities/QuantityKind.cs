@@ -96,6 +96,9 @@ internal sealed record QuantityKind(string Name, params Unit[] Units)
 
     public static QuantityKind Rate { get; } = new("rate", new Unit(null, 1, "/s", "per s", "per second", "a second"));
 
+    /// <summary>Line pairs or pixels along a length.</summary>
+    public static QuantityKind Fineness { get; } = new("fineness", new Unit(null, 1, "/mm", "per mm", "a mm", "lp/mm", "px/mm"));
+
     public static QuantityKind Drift { get; } = new("drift", new Unit(null, 1, "stops/h", "stop/h", "stops per hour", "stops an hour", "EV/h"));
 
     public static QuantityKind HeatTransfer { get; } = new(

@@ -18,6 +18,7 @@ internal sealed record UnitSuffix(string Ending, QuantityKind Kind, Unit Unit, s
         Of("celsius", QuantityKind.Temperature, "°C"), Of("k", QuantityKind.Kelvins, "K"), Of("mired", QuantityKind.Mireds),
         Of("m_per_s", QuantityKind.Speed, "m/s"), Of("hz", QuantityKind.Frequency, "Hz"),
         Of("per_s", QuantityKind.Rate, "/s") with { Shown = "a second" },
+        Of("per_mm", QuantityKind.Fineness, "/mm") with { Shown = "a mm" },
         Of("stops_per_h", QuantityKind.Drift, "stops/h") with { Shown = "stops an hour" },
         Of("w_per_m2_k", QuantityKind.HeatTransfer, "W/(m² K)"), Of("w_per_m_k", QuantityKind.Conductivity, "W/(m K)"),
         Of("j_per_kg_k", QuantityKind.SpecificHeat, "J/(kg K)"),
