@@ -32,8 +32,8 @@ internal sealed class Sheet
         new XAttribute("role", "img"),
         new XAttribute("font-family", "sans-serif"),
         new XAttribute("font-size", 13),
-        new XElement(Svg + "title", title),
-        new XElement(Svg + "desc", description),
+        new XElement(Svg + "title", Readable(title)),
+        new XElement(Svg + "desc", Readable(description)),
         new XElement(Svg + "defs", new XElement(
             Svg + "pattern",
             new XAttribute("id", Hatch),
@@ -89,7 +89,7 @@ internal sealed class Sheet
             new XAttribute("stroke", "white"),
             new XAttribute("stroke-width", 3),
             new XAttribute("paint-order", "stroke"),
-            text);
+            Readable(text));
         if (bold)
         {
             element.Add(new XAttribute("font-weight", "bold"));
@@ -100,6 +100,10 @@ internal sealed class Sheet
 
     /// <inheritdoc/>
     public override string ToString() => _root.ToString();
+
+    // Names come from callers; what XML cannot hold is shown as the sign for it.
+    private static string Readable(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
+        rune.Value < ' ' || rune.Value is 0xFFFE or 0xFFFF ? "\uFFFD" : rune.ToString()));
 
     private static XElement Box(double x, double y, double width, double height) =>
         new(Svg + "rect", At("x", x), At("y", y), At("width", width), At("height", height));

@@ -23,7 +23,7 @@ public sealed partial class ConventionTests
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
-        "front_share", "rear_share", "sharp_share", "share_of_frame_height", "importance",
+        "front_share", "rear_share", "sharp_share", "share_of_frame_height", "importance", "pixels",
 
         // Framing, stacks, keepers and sensor formats.
         "width", "height", "kept_share", "near_to_far_size", "wanted_magnification", "crop_factor",

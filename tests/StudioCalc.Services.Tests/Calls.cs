@@ -20,7 +20,6 @@ internal static class Calls
 
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
-
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>
     public static MethodDescriptor Method(string name) =>
         Contract.Services.SelectMany(service => service.Methods).SingleOrDefault(method => $"{method.Service.Name}.{method.Name}" == name)

@@ -100,15 +100,14 @@ internal static class OpticsReader
     /// <summary>The pupil magnification of a lens; unset means a symmetrical one.</summary>
     public static double PupilOf(Lens lens) => lens.HasPupilMagnification ? lens.PupilMagnification : 1;
 
-    /// <summary>Reads an aperture as the set f-number; its steps name the answer fields that equal them, if any do.</summary>
+    /// <summary>Reads an aperture as the set f-number; its step names the answer field that equals it, if any does.</summary>
     public static double? ReadSetFNumber<TTrail>(
         this RequestContext context,
         LensAperture aperture,
         LensFocus? lens,
         FieldPath path,
         ref TTrail trail,
-        string setField = "aperture.f_number",
-        string effectiveField = "effective_f_number")
+        string setField = "aperture.f_number")
         where TTrail : struct, ITrail
     {
         trail.Section("aperture");
@@ -124,7 +123,7 @@ internal static class OpticsReader
             return null;
         }
 
-        var Ne = trail.Given("Ne", effective, "", "effective aperture", effectiveField);
+        var Ne = trail.Given("Ne", effective, "", "effective aperture");
         var m = trail.Given("m", lens.Magnification, "", "magnification");
         var p = trail.Given("p", lens.PupilMagnification, "", "pupil_magnification");
         return trail.Let("N", Ne / (1 + m / p), "", "depth of field (6)", setField);

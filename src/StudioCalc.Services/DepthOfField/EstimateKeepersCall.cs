@@ -176,7 +176,7 @@ public sealed partial class DepthOfFieldAdapter
         var blur = context.ReadBlurMm(
             settings.PermittedBlur, optics?.Sensor, SettingsPath[ZoneSettings.PermittedBlurFieldNumber], ref trail);
         var set = context.ReadSetFNumber(
-            settings.Aperture, optics?.Lens, SettingsPath[ZoneSettings.ApertureFieldNumber], ref trail, setField: "", effectiveField: "");
+            settings.Aperture, optics?.Lens, SettingsPath[ZoneSettings.ApertureFieldNumber], ref trail, setField: "");
         RefuseInfinity(context, settings.Camera, optics?.Lens, cameraPath);
         return optics is not null && blur is { } blurMm && set is { } fNumber && !optics.Lens.IsAtInfinity
             ? new(optics.Lens, fNumber, blurMm)

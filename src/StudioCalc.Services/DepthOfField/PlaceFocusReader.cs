@@ -37,7 +37,7 @@ internal static class PlaceFocusReader
         // Without a lens only the blur cannot be read, because its sensor may be what is bad.
         var blur = optics is null ? null : context.ReadBlurMm(request.PermittedBlur, optics.Sensor, root[PlaceFocusRequest.PermittedBlurFieldNumber], ref trail);
         var aperture = request.Aperture is null ? null : context.ReadSetFNumber(
-            request.Aperture, optics?.Lens, root[PlaceFocusRequest.ApertureFieldNumber], ref trail, "", "");
+            request.Aperture, optics?.Lens, root[PlaceFocusRequest.ApertureFieldNumber], ref trail, setField: "");
         var limits = context.ReadLimits(request.Limits, root[PlaceFocusRequest.LimitsFieldNumber]);
         var main = MainOf(context, request, componentsPath);
         if (optics is null || blur is null || limits is null || main is null || (request.Aperture is not null && aperture is null))

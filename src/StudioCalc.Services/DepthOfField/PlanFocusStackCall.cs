@@ -73,7 +73,7 @@ public sealed partial class DepthOfFieldAdapter
         var blur = context.ReadBlurMm(
             request.PermittedBlur, optics?.Sensor, StackRoot[PlanFocusStackRequest.PermittedBlurFieldNumber], ref trail);
         var set = context.ReadSetFNumber(
-            request.Aperture, optics?.Lens, StackRoot[PlanFocusStackRequest.ApertureFieldNumber], ref trail, setField: "", effectiveField: "");
+            request.Aperture, optics?.Lens, StackRoot[PlanFocusStackRequest.ApertureFieldNumber], ref trail, setField: "");
         RefuseInfinity(context, request.Camera, optics?.Lens, cameraPath);
         return optics is null || set is null || blur is null || optics.Lens.IsAtInfinity
             ? null

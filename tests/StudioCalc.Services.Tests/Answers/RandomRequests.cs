@@ -47,6 +47,11 @@ internal static class RandomRequests
     // Times of independent readings are in no order, nor is one component of several the main one.
     private static void InOrder(IMessage request)
     {
+        if (request is V1.RenderSharpnessRequest { Focus: { } focus })
+        {
+            InOrder(focus);
+        }
+
         if (request is V1.PlaceFocusRequest { Components: var components })
         {
             for (var i = 0; i < components.Count; i++)

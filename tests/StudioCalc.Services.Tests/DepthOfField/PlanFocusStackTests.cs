@@ -71,11 +71,11 @@ public sealed class PlanFocusStackTests
     }
 
     [Fact]
-    public void Times_InUnusualParts_AreReadAsTheirSum()
+    public void Time_InPartsOfBothSigns_IsRefused()
     {
         var request = Examples.Stack();
         request.SettleTime = new() { Seconds = 1, Nanos = -500_000_000 };
-        Assert.Equal(Calls.DepthOfField.PlanFocusStack(Examples.Stack()), Calls.DepthOfField.PlanFocusStack(request));
+        Assert.Equal([("settle_time", "OUT_OF_RANGE")], Calls.Refused(() => Calls.DepthOfField.PlanFocusStack(request)));
     }
 
     [Fact]
