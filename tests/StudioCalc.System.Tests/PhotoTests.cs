@@ -11,6 +11,7 @@ namespace StudioCalc.System.Tests;
 public sealed class PhotoTests
 {
     private const double ExifToolDiagonalMm = 43.2666153055679; // of 24 x 36 mm
+    private const double ExifToolPi = 3.14159;
 
     // Aperture, exposure time, ISO, focal length, its equivalent (0: none), distance in mm.
     public static TheoryData<uint, uint, ushort, uint, ushort, uint> Shots => new()
@@ -45,8 +46,8 @@ public sealed class PhotoTests
         Assert.Equal(theirs["LightValue"] + marks, settings.ExposureValueIso100Stops, 1e-9);
         Assert.Equal(theirs["LightValue"], settings.ExposureValueIso100Stops, 0.2);
 
-        // Their field of view leaves the extension for close focus out: it is that of focus at infinity.
-        Assert.Equal(theirs["FOV"], ours.FramingAtInfinity!.HorizontalAngleDeg, 1e-6);
+        // Their field of view leaves the extension for close focus out: it is that of focus at infinity. Their pi has five decimals.
+        Assert.Equal(theirs["FOV"] * ExifToolPi / Math.PI, ours.FramingAtInfinity!.HorizontalAngleDeg, 1e-9);
         Assert.True(ours.Framing!.HorizontalAngleDeg < theirs["FOV"]);
 
         // Their hyperfocal distance leaves out one focal length.

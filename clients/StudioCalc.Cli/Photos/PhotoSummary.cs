@@ -49,7 +49,7 @@ internal sealed class PhotoSummary
         errors.WriteLine(Text($"{Words.Count(_photos, "photo")}, {(_unread == 0 ? "all read" : Text($"{_unread} not read"))}"));
         if (_sidecars.Count > 0)
         {
-            errors.WriteLine("sidecars: " + string.Join(", ", _sidecars.OrderBy(entry => entry.Key).Select(entry => Text($"{entry.Value} {entry.Key.ToString().ToLowerInvariant()}"))));
+            errors.WriteLine("sidecars: " + string.Join(", ", _sidecars.OrderBy(entry => entry.Key).Select(entry => Text($"{entry.Value} {(entry.Key == SidecarOutcome.None ? "not needed" : entry.Key.ToString().ToLowerInvariant())}"))));
         }
 
         foreach (var (code, (count, first, photo)) in _codes.OrderByDescending(entry => entry.Value.First.IsUnread).ThenByDescending(entry => entry.Value.Count).ThenBy(entry => entry.Key, StringComparer.Ordinal))
