@@ -37,6 +37,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         Capabilities = new(calls);
         DepthOfField = new(calls);
         Exposure = new(calls);
+        FillPlacement = new(calls);
         LightingRatio = new(calls);
     }
 
@@ -48,6 +49,9 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
 
     /// <summary>Exposure of camera settings and of light.</summary>
     public virtual ExposureClient Exposure { get; }
+
+    /// <summary>Where lights, window, card and table stand.</summary>
+    public virtual FillPlacementClient FillPlacement { get; }
 
     /// <summary>Ratios between lights.</summary>
     public virtual LightingRatioClient LightingRatio { get; }

@@ -17,6 +17,7 @@ public static class Contract
         CapabilitiesReflection.Descriptor,
         DepthOfFieldReflection.Descriptor,
         ExposureReflection.Descriptor,
+        FillPlacementReflection.Descriptor,
         GeometryReflection.Descriptor,
         LightReflection.Descriptor,
         LightingRatioReflection.Descriptor,

@@ -9,7 +9,11 @@ public static class ServiceCatalogue
 {
     /// <summary>The types of the adapters.</summary>
     public static IReadOnlyList<Type> AdapterTypes { get; } =
-        [typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(LightingRatioAdapter)];
+        
+    [
+        typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(FillPlacementAdapter),
+        typeof(LightingRatioAdapter),
+    ];
 
     /// <summary>Binds every service to a new adapter.</summary>
     public static void Bind(ServiceBinderBase binder)
@@ -17,6 +21,7 @@ public static class ServiceCatalogue
         CapabilitiesService.BindService(binder, new CapabilitiesAdapter());
         DepthOfFieldService.BindService(binder, new DepthOfFieldAdapter());
         ExposureService.BindService(binder, new ExposureAdapter());
+        FillPlacementService.BindService(binder, new FillPlacementAdapter());
         LightingRatioService.BindService(binder, new LightingRatioAdapter());
     }
 }

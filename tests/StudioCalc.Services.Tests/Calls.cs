@@ -18,6 +18,8 @@ internal static class Calls
 
     public static readonly DepthOfFieldService.DepthOfFieldServiceClient DepthOfField = new(new InProcessCallInvoker());
 
+    public static readonly FillPlacementService.FillPlacementServiceClient FillPlacement = new(new InProcessCallInvoker());
+
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>
