@@ -43,7 +43,7 @@ public static class FaceOutline
 
     /// <summary>Area within an outline: negative where the corners run clockwise.</summary>
     /// <param name="corners">The corners.</param>
-    public static double Area((double Right, double Up)[] corners)
+    public static double Area(IReadOnlyList<(double Right, double Up)> corners)
     {
         ArgumentNullException.ThrowIfNull(corners);
         var sum = 0.0;
@@ -56,6 +56,49 @@ public static class FaceOutline
 
         return sum / 2;
     }
+
+    /// <summary>Whether an outline has an area and neither crosses nor touches itself.</summary>
+    /// <param name="corners">The corners.</param>
+    public static bool IsSimple((double Right, double Up)[] corners)
+    {
+        ArgumentNullException.ThrowIfNull(corners);
+        var n = corners.Length;
+        for (var i = 0; i < n; i++)
+        {
+            if (corners[i] == corners[(i + 1) % n] || FoldsBack(corners[(i + n - 1) % n], corners[i], corners[(i + 1) % n]))
+            {
+                return false;
+            }
+
+            for (var j = i + 2; j < n - (i == 0 ? 1 : 0); j++)
+            {
+                if (Meet(corners[i], corners[i + 1], corners[j], corners[(j + 1) % n]))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return n >= 3 && Area(corners) != 0;
+    }
+
+    private static bool FoldsBack((double Right, double Up) a, (double Right, double Up) b, (double Right, double Up) c) =>
+        Turn(a, b, c) == 0 && (a.Right - b.Right) * (c.Right - b.Right) + (a.Up - b.Up) * (c.Up - b.Up) > 0;
+
+    private static bool Meet(
+        (double Right, double Up) a, (double Right, double Up) b, (double Right, double Up) c, (double Right, double Up) d)
+    {
+        var (abc, abd, cda, cdb) = (Turn(a, b, c), Turn(a, b, d), Turn(c, d, a), Turn(c, d, b));
+        return (abc * abd < 0 && cda * cdb < 0)
+            || (abc == 0 && Between(a, b, c)) || (abd == 0 && Between(a, b, d))
+            || (cda == 0 && Between(c, d, a)) || (cdb == 0 && Between(c, d, b));
+    }
+
+    private static double Turn((double Right, double Up) a, (double Right, double Up) b, (double Right, double Up) c) =>
+        (b.Right - a.Right) * (c.Up - a.Up) - (b.Up - a.Up) * (c.Right - a.Right);
+
+    private static bool Between((double Right, double Up) a, (double Right, double Up) b, (double Right, double Up) p) =>
+        p.Right >= Min(a.Right, b.Right) && p.Right <= Max(a.Right, b.Right) && p.Up >= Min(a.Up, b.Up) && p.Up <= Max(a.Up, b.Up);
 
     private static (double Right, double Up)[] Regular(int corners, double circumradius) =>
     [

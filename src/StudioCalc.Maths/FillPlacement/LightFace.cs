@@ -1,3 +1,5 @@
+using static System.Math;
+
 namespace StudioCalc.Maths;
 
 /// <summary>What a receiver collects.</summary>
@@ -35,8 +37,8 @@ public sealed class LightFace
     private readonly Vector[] _core;
     private readonly double _coreRatio;
 
-    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio) =>
-        (Axes, _corners, _core, _coreRatio) = (axes, corners, core, coreRatio);
+    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio, double weighedArea) =>
+        (Axes, _corners, _core, _coreRatio, WeighedArea) = (axes, corners, core, coreRatio, weighedArea);
 
     /// <summary>Where it stands.</summary>
     public FaceAxes Axes { get; }
@@ -47,9 +49,12 @@ public sealed class LightFace
     /// <summary>Whether it is a point.</summary>
     public bool IsPoint => _corners.Length == 0;
 
+    /// <summary>Its area, with that of its core weighed by luminance; 0 for a point. [mm²]</summary>
+    public double WeighedArea { get; }
+
     /// <summary>A point.</summary>
     /// <param name="axes">Where it stands.</param>
-    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1);
+    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1, 0);
 
     /// <summary>A face.</summary>
     /// <param name="axes">Where it stands.</param>
@@ -61,7 +66,8 @@ public sealed class LightFace
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(outline);
-        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio);
+        var area = Abs(FaceOutline.Area(outline)) * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
+        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area);
 
         Vector[] Scaled(double share) => [.. outline.Select(corner => axes.At(corner.Right * share, corner.Up * share))];
     }
@@ -71,7 +77,7 @@ public sealed class LightFace
     public LightFace MovedTo(FaceAxes axes)
     {
         ArgumentNullException.ThrowIfNull(axes);
-        return new(axes, Moved(_corners), Moved(_core), _coreRatio);
+        return new(axes, Moved(_corners), Moved(_core), _coreRatio, WeighedArea);
 
         Vector[] Moved(Vector[] corners) =>
             [.. corners.Select(corner => axes.At((corner - Axes.Centre).Dot(Axes.Right), (corner - Axes.Centre).Dot(Axes.Up)))];
@@ -81,21 +87,27 @@ public sealed class LightFace
     /// <param name="at">The receiver.</param>
     public double Light(in LightPoint at)
     {
+        var none = default(NoTrail);
+        return Light(at, ref none);
+    }
+
+    /// <summary>The same, followed step by step.</summary>
+    /// <param name="at">The receiver.</param>
+    /// <param name="trail">Follows the sum.</param>
+    public double Light<TTrail>(in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
         if (IsPoint)
         {
-            var way = Axes.Centre - at.Place;
-            var square = way.Dot(way);
-            var cosine = way.Dot(at.Normal) / Math.Sqrt(square);
-            return (at.Collector == Collector.Dome ? (1 + cosine) / 2 : Math.Max(0, cosine)) / square;
+            return PointLight(at, ref trail);
         }
 
         if (!IsBefore(at.Place))
         {
-            return 0;
+            return trail.Given("e", 0, "sr", "the receiver lies behind the face");
         }
 
-        var light = Light(_corners, at);
-        return _core.Length == 0 ? light : light + (_coreRatio - 1) * Light(_core, at);
+        return at.Collector == Collector.Dome ? DomeLight(at, ref trail) : FlatLight(at, ref trail);
     }
 
     /// <summary>Configuration factor of the whole outline, from 0 to 1.</summary>
@@ -106,7 +118,48 @@ public sealed class LightFace
     /// <summary>Whether a place is on the lit side.</summary>
     public bool IsBefore(Vector place) => IsPoint || (place - Axes.Centre).Dot(Axes.Facing) > 0;
 
-    private static double Light(Vector[] corners, in LightPoint at) => at.Collector == Collector.Dome
-        ? (Math.PI * PolygonLight.SignedFactor(corners, at.Place, at.Normal) + PolygonLight.SolidAngle(corners, at.Place)) / 2
-        : Math.PI * PolygonLight.Factor(corners, at.Place, at.Normal);
+    private double PointLight<TTrail>(in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var way = Axes.Centre - at.Place;
+        var d = trail.Given("d", way.Length, "mm", "distance to the point");
+        var u = trail.Given("u", way.Dot(at.Normal) / d, "", "cosine at the receiver");
+        return at.Collector == Collector.Dome
+            ? trail.Let("e", (1 + u) / (2 * d * d), "1/mm²", "fill placement (8)")
+            : trail.Let("e", Max(0, u) / (d * d), "1/mm²", "fill placement (7)");
+    }
+
+    private double FlatLight<TTrail>(in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var pi = trail.Given("pi", PI, "", "half a turn");
+        var F = PolygonLight.Factor(_corners, at.Place, at.Normal, ref trail);
+        if (_core.Length == 0)
+        {
+            return trail.Let("e", pi * F, "sr", "fill placement (5)");
+        }
+
+        var e = trail.Let("e", pi * F, "sr", "fill placement (5), with the rim's luminance all over");
+        F = PolygonLight.Factor(_core, at.Place, at.Normal, ref trail);
+        var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
+        return trail.Let("e", e + pi * (q - 1) * F, "sr", "fill placement (5)");
+    }
+
+    private double DomeLight<TTrail>(in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var pi = trail.Given("pi", PI, "", "half a turn");
+        var F = trail.Given("F", PolygonLight.SignedFactor(_corners, at.Place, at.Normal), "", "fill placement (1), without the cut");
+        var W = trail.Given("W", PolygonLight.SolidAngle(_corners, at.Place), "sr", "fill placement (3)");
+        var e = trail.Let("e", (pi * F + W) / 2, "sr", "fill placement (6)");
+        if (_core.Length == 0)
+        {
+            return e;
+        }
+
+        F = trail.Given("F", PolygonLight.SignedFactor(_core, at.Place, at.Normal), "", "the same of the core");
+        W = trail.Given("W", PolygonLight.SolidAngle(_core, at.Place), "sr", "the same of the core");
+        var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
+        return trail.Let("e", e + (q - 1) * (pi * F + W) / 2, "sr", "fill placement (6)");
+    }
 }

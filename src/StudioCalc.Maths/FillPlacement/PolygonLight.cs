@@ -23,7 +23,19 @@ public static class PolygonLight
     /// <param name="normal">Its unit normal.</param>
     public static double Factor(ReadOnlySpan<Vector> corners, Vector place, Vector normal)
     {
-        var sum = 0.0;
+        var none = default(NoTrail);
+        return Factor(corners, place, normal, ref none);
+    }
+
+    /// <summary>The same, followed edge by edge.</summary>
+    /// <param name="corners">The polygon.</param>
+    /// <param name="place">The receiver, on the lit side.</param>
+    /// <param name="normal">Its unit normal.</param>
+    /// <param name="trail">Follows the sum.</param>
+    public static double Factor<TTrail>(ReadOnlySpan<Vector> corners, Vector place, Vector normal, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var S = trail.Given("S", 0, "", "sum over the edges");
         Vector first = default, last = default;
         var any = false;
         var from = corners[^1] - place;
@@ -34,29 +46,49 @@ public static class PolygonLight
             var toHeight = to.Dot(normal);
             if (fromHeight < 0 != toHeight < 0)
             {
-                Reach(from + (to - from) * (fromHeight / (fromHeight - toHeight)), normal, ref first, ref last, ref any, ref sum);
+                Reach(from + (to - from) * (fromHeight / (fromHeight - toHeight)), ref trail);
             }
 
             if (toHeight >= 0)
             {
-                Reach(to, normal, ref first, ref last, ref any, ref sum);
+                Reach(to, ref trail);
             }
 
             (from, fromHeight) = (to, toHeight);
         }
 
-        return any ? Max(0, (sum + Edge(last, first, normal)) / (2 * PI)) : 0;
+        if (any)
+        {
+            S = Add(S, last, first, normal, ref trail);
+        }
+
+        return trail.Let("F", Max(0, S / (2 * PI)), "", "fill placement (1)");
+
+        void Reach(Vector to, ref TTrail trail)
+        {
+            if (any)
+            {
+                S = Add(S, last, to, normal, ref trail);
+            }
+            else
+            {
+                (first, any) = (to, true);
+            }
+
+            last = to;
+        }
     }
 
     /// <summary>The same sum without the cut: what lies behind the receiver counts as negative.</summary>
     public static double SignedFactor(ReadOnlySpan<Vector> corners, Vector place, Vector normal)
     {
+        var none = default(NoTrail);
         var sum = 0.0;
         var from = corners[^1] - place;
         foreach (var corner in corners)
         {
             var to = corner - place;
-            sum += Edge(from, to, normal);
+            sum = Add(sum, from, to, normal, ref none);
             from = to;
         }
 
@@ -82,24 +114,19 @@ public static class PolygonLight
         return Abs(sum);
     }
 
-    private static void Reach(Vector to, Vector normal, ref Vector first, ref Vector last, ref bool any, ref double sum)
-    {
-        if (any)
-        {
-            sum += Edge(last, to, normal);
-        }
-        else
-        {
-            (first, any) = (to, true);
-        }
-
-        last = to;
-    }
-
-    private static double Edge(Vector a, Vector b, Vector normal)
+    private static double Add<TTrail>(double S, Vector a, Vector b, Vector normal, ref TTrail trail)
+        where TTrail : struct, ITrail
     {
         var cross = b.Cross(a);
         var length = cross.Length;
-        return length == 0 ? 0 : Atan2(length, a.Dot(b)) * cross.Dot(normal) / length;
+        if (length == 0)
+        {
+            return S;
+        }
+
+        var C = trail.Given("C", length, "mm²", "length of a x b, of the next edge's corners");
+        var D = trail.Given("D", a.Dot(b), "mm²", "a . b");
+        var G = trail.Given("G", cross.Dot(normal) / length, "", "n . g");
+        return trail.Let("S", S + Atan2(C, D) * G, "", "fill placement (2)");
     }
 }

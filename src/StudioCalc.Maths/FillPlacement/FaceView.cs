@@ -1,0 +1,51 @@
+using static System.Math;
+
+namespace StudioCalc.Maths;
+
+/// <summary>How a face looks from a place.</summary>
+/// <remarks>
+/// <code>
+/// s = max over corners of atan2(|a x b|, a . b)                        (12)
+/// p = A (c . k) (c . n) / (d^4 e)     a point in the face's centre over the face   (13)
+/// </code>
+/// <para>s: subtense, the largest angle between two corners a, b from the place; exact for outlines without curves. A: area of the
+/// face, its core weighed by luminance. c: way from receiver to centre, d its length; -k: the way that the face looks; n: the
+/// receiver's normal. e: light of the face, <see cref="LightFace"/>.</para>
+/// </remarks>
+public static class FaceView
+{
+    /// <summary>The largest angle s between two points of the face; 0 for a point. (12) [deg]</summary>
+    /// <param name="face">The face.</param>
+    /// <param name="place">Where it is looked at from.</param>
+    public static double SubtenseDeg(LightFace face, Vector place)
+    {
+        ArgumentNullException.ThrowIfNull(face);
+        var largest = 0.0;
+        var corners = face.Corners;
+        for (var i = 0; i < corners.Length; i++)
+        {
+            for (var j = i + 1; j < corners.Length; j++)
+            {
+                largest = Max(largest, AngleDeg(corners[i] - place, corners[j] - place));
+            }
+        }
+
+        return largest;
+    }
+
+    /// <summary>The angle between two directions. [deg]</summary>
+    public static double AngleDeg(Vector a, Vector b) => Atan2(a.Cross(b).Length, a.Dot(b)) * 180 / PI;
+
+    /// <summary>Stops by which a point of the same intensity in the centre overstates a face; null where either gives none. (13)</summary>
+    /// <param name="face">A face, not a point.</param>
+    /// <param name="at">The receiver.</param>
+    public static double? PointOverstatesStops(LightFace face, in LightPoint at)
+    {
+        ArgumentNullException.ThrowIfNull(face);
+        var point = LightFace.Point(face.Axes).Light(at);
+        var way = at.Place - face.Axes.Centre;
+        var intensity = face.WeighedArea * Max(0, way.Dot(face.Axes.Facing)) / way.Length;
+        var light = face.Light(at);
+        return point * intensity > 0 && light > 0 ? Log2(point * intensity / light) : null;
+    }
+}
