@@ -37,8 +37,8 @@ public sealed class LightFace
     private readonly Vector[] _core;
     private readonly double _coreRatio;
 
-    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio, double weighedArea) =>
-        (Axes, _corners, _core, _coreRatio, WeighedArea) = (axes, corners, core, coreRatio, weighedArea);
+    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio, double area, double weighedArea) =>
+        (Axes, _corners, _core, _coreRatio, Area, WeighedArea) = (axes, corners, core, coreRatio, area, weighedArea);
 
     /// <summary>Where it stands.</summary>
     public FaceAxes Axes { get; }
@@ -49,12 +49,15 @@ public sealed class LightFace
     /// <summary>Whether it is a point.</summary>
     public bool IsPoint => _corners.Length == 0;
 
+    /// <summary>Its area; 0 for a point. [mm²]</summary>
+    public double Area { get; }
+
     /// <summary>Its area, with that of its core weighed by luminance; 0 for a point. [mm²]</summary>
     public double WeighedArea { get; }
 
     /// <summary>A point.</summary>
     /// <param name="axes">Where it stands.</param>
-    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1, 0);
+    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1, 0, 0);
 
     /// <summary>A face.</summary>
     /// <param name="axes">Where it stands.</param>
@@ -66,8 +69,9 @@ public sealed class LightFace
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(outline);
-        var area = Abs(FaceOutline.Area(outline)) * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
-        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area);
+        var area = Abs(FaceOutline.Area(outline));
+        var weighed = area * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
+        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area, weighed);
 
         Vector[] Scaled(double share) => [.. outline.Select(corner => axes.At(corner.Right * share, corner.Up * share))];
     }
@@ -77,7 +81,7 @@ public sealed class LightFace
     public LightFace MovedTo(FaceAxes axes)
     {
         ArgumentNullException.ThrowIfNull(axes);
-        return new(axes, Moved(_corners), Moved(_core), _coreRatio, WeighedArea);
+        return new(axes, Moved(_corners), Moved(_core), _coreRatio, Area, WeighedArea);
 
         Vector[] Moved(Vector[] corners) =>
             [.. corners.Select(corner => axes.At((corner - Axes.Centre).Dot(Axes.Right), (corner - Axes.Centre).Dot(Axes.Up)))];
@@ -109,11 +113,6 @@ public sealed class LightFace
 
         return at.Collector == Collector.Dome ? DomeLight(at, ref trail) : FlatLight(at, ref trail);
     }
-
-    /// <summary>Configuration factor of the whole outline, from 0 to 1.</summary>
-    /// <param name="at">The receiver; always taken as flat.</param>
-    public double Factor(in LightPoint at) =>
-        !IsPoint && IsBefore(at.Place) ? PolygonLight.Factor(_corners, at.Place, at.Normal) : 0;
 
     /// <summary>Whether a place is on the lit side.</summary>
     public bool IsBefore(Vector place) => IsPoint || (place - Axes.Centre).Dot(Axes.Facing) > 0;
