@@ -21,17 +21,28 @@ public static class FaceView
     public static double SubtenseDeg(LightFace face, Vector place)
     {
         ArgumentNullException.ThrowIfNull(face);
-        var largest = 0.0;
         var corners = face.Corners;
+        Span<Vector> ways = stackalloc Vector[FaceOutline.MostCorners];
+        ways = ways[..corners.Length];
         for (var i = 0; i < corners.Length; i++)
         {
-            for (var j = i + 1; j < corners.Length; j++)
+            ways[i] = (corners[i] - place).Unit();
+        }
+
+        var (a, b, least) = (0, 0, 1.0);
+        for (var i = 0; i < ways.Length; i++)
+        {
+            for (var j = i + 1; j < ways.Length; j++)
             {
-                largest = Max(largest, AngleDeg(corners[i] - place, corners[j] - place));
+                var cosine = ways[i].Dot(ways[j]);
+                if (cosine < least)
+                {
+                    (a, b, least) = (i, j, cosine);
+                }
             }
         }
 
-        return largest;
+        return a == b ? 0 : AngleDeg(corners[a] - place, corners[b] - place);
     }
 
     /// <summary>Light of a face over that of one of the same mean luminance all around, from 0 to 1. (14)</summary>
