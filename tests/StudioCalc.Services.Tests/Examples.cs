@@ -50,6 +50,8 @@ internal static class Examples
 
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
+    public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }
