@@ -52,6 +52,25 @@ public sealed class SharpnessPictureTests
     }
 
     [Fact]
+    public void HatchedStrip_OfAZoneFarDeeperThanTheSet_CoversTheSection()
+    {
+        var answer = Answer();
+        answer.Solution.Zone = new() { NearDepthMm = 15000, FarDepthMm = 37000, TotalDepthMm = 52000 };
+        var picture = XElement.Parse(SharpnessPicture.Draw(Request(), answer).Content);
+        var corners = picture.Descendants(Svg + "polygon").Last().Attribute("points")!.Value.Split(' ')
+            .Select(point => point.Split(',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray()).ToArray();
+        var window = picture.Descendants(Svg + "clipPath").Last().Element(Svg + "rect")!;
+        var (left, top) = (Number(window, "x"), Number(window, "y"));
+        var (right, bottom) = (left + Number(window, "width"), top + Number(window, "height"));
+        foreach (var (x, y) in new[] { (left, top), (right, top), (left, bottom), (right, bottom) })
+        {
+            // Within: the corners run the same way round from everywhere inside.
+            var turns = corners.Zip(corners.Skip(1).Append(corners[0]), (a, b) => Math.Sign((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])));
+            Assert.Single(turns.Distinct());
+        }
+    }
+
+    [Fact]
     public void Texts_HoldNamesBlurAndAperture()
     {
         var texts = string.Join('\n', Draw().Descendants(Svg + "text").Select(text => text.Value));

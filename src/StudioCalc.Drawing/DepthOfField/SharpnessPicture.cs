@@ -81,7 +81,7 @@ public static class SharpnessPicture
     private static void DrawSection(ScaledView view, SharpnessScene scene)
     {
         var reach = view.Reach;
-        var (near, far) = (scene.NearMm, Math.Min(scene.FarMm, scene.NearMm + 4 * reach));
+        var (near, far) = (Math.Max(scene.NearMm, -reach), Math.Min(scene.FarMm, reach));
         view.Hatched(scene.InSection(near, -reach), scene.InSection(near, reach), scene.InSection(far, reach), scene.InSection(far, -reach));
         view.Line(scene.InSection(scene.FocusMm, -reach), scene.InSection(scene.FocusMm, reach), Sheet.Thin, dashed: true);
         view.Line(scene.InSection(-reach, 0), scene.InSection(0, 0), Sheet.Thin, dashed: true);
