@@ -77,7 +77,20 @@ public sealed class SharpnessPictureTests
         Assert.Contains("egg <half> & more\uFFFD (main)", texts, StringComparison.Ordinal);
         Assert.Contains("27.8 µm", texts, StringComparison.Ordinal);
         Assert.Contains("f/9, magnification 0.115", texts, StringComparison.Ordinal);
-        Assert.Contains("34 % of its depth", texts, StringComparison.Ordinal);
+        Assert.Contains("34 %", texts, StringComparison.Ordinal);
+    }
+
+    // 7.9: the mean width of a bold letter, measured.
+    [Fact]
+    public void Names_OfSixtyLetters_LeaveTheNextColumnFree()
+    {
+        var (request, answer) = (Request(), Answer());
+        var name = string.Concat(Enumerable.Repeat("crisp leaf ", 6))[..60];
+        (request.Focus.Components[0].Name, answer.Solution.Components[0].Name) = (name, name);
+        var texts = XElement.Parse(SharpnessPicture.Draw(request, answer).Content).Descendants(Svg + "text").ToList();
+        var main = texts.First(text => text.Value.StartsWith(name, StringComparison.Ordinal));
+        var next = texts.First(text => text.Value == "Near part");
+        Assert.True(Number(next, "x") - Number(main, "x") >= main.Value.Length * 7.9);
     }
 
     [Fact]

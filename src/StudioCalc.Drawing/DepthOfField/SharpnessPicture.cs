@@ -101,8 +101,8 @@ public static class SharpnessPicture
 
     private static void WriteComponents(Sheet sheet, SharpnessScene scene, double y)
     {
-        double[] columns = [Margin, Margin + 40, Margin + 340, Margin + 470, Margin + 600, Margin + 730, Margin + 860];
-        string[] heads = ["", "Component", "Near part", "Far part", "Near blur", "Far blur", "Sharp"];
+        double[] columns = [Margin, Margin + 40, Margin + 580, Margin + 668, Margin + 756, Margin + 836, Margin + 916];
+        string[] heads = ["", "Component", "Near part", "Far part", "Near blur", "Far blur", "Sharp depth"];
         for (var i = 0; i < heads.Length; i++)
         {
             sheet.Text(columns[i], y, heads[i], bold: true);
@@ -120,7 +120,7 @@ public static class SharpnessPicture
                 Signed(sharpness.FarOffsetMm),
                 Blur(sharpness.NearBlurUm),
                 Blur(sharpness.FarBlurUm),
-                sharpness.Sharp ? "all" : sharpness.SharpShare <= 0 ? "none" : Format($"{sharpness.SharpShare * 100:0} % of its depth"),
+                sharpness.Sharp ? "all" : sharpness.SharpShare <= 0 ? "none" : Format($"{sharpness.SharpShare * 100:0} %"),
             ];
             for (var i = 0; i < cells.Length; i++)
             {
