@@ -112,6 +112,9 @@ public sealed class SharpnessPictureTests
             request.Focus.Direction.AimPoint = new() { XMm = 0, YMm = 0, ZMm = 300 };
         });
         Assert.Single(off.Descendants(Svg + "polygon"));
+        var texts = string.Join('\n', off.Descendants(Svg + "text").Select(text => text.Value));
+        Assert.Contains("the table is nowhere sharp", texts, StringComparison.Ordinal);
+        Assert.Contains("camera above", texts, StringComparison.Ordinal);
     }
 
     [Theory]

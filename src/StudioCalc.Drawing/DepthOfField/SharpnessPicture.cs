@@ -5,8 +5,8 @@ namespace StudioCalc.Drawing;
 
 /// <summary>Draws sharpness over a plate, to scale, from above and in section along the axis of the lens.</summary>
 /// <remarks>In the plan the front of the set is below; the hatched band is where the table is sharp. In the section the camera
-/// is on the left; the hatched strip is the sharp zone. The main component has the heaviest outline. Lines of dots and dashes
-/// are the focused plane and the axis.</remarks>
+/// is on the left, or above when it looks straight down; the hatched strip is the sharp zone. The main component has the heaviest
+/// outline. Lines of dots and dashes are the focused plane and the axis.</remarks>
 public static class SharpnessPicture
 {
     private const double Width = 1040;
@@ -75,7 +75,7 @@ public static class SharpnessPicture
             view.Label((component.X, component.Y + component.RadiusMm), component.Label, component.IsMain);
         }
 
-        view.Caption("From above, front of the set below; hatched: the table is sharp");
+        view.Caption($"From above, front of the set below; {(scene.TableBand is null ? "the table is nowhere sharp" : "hatched: the table is sharp")}");
     }
 
     private static void DrawSection(ScaledView view, SharpnessScene scene)
@@ -96,7 +96,7 @@ public static class SharpnessPicture
             view.Label((component.InSection.MiddleX, component.InSection.High), component.Label, component.IsMain);
         }
 
-        view.Caption("In section, camera on the left; hatched: sharp");
+        view.Caption($"In section, camera {(scene.IsStraightDown ? "above" : "on the left")}; hatched: sharp");
     }
 
     private static void WriteComponents(Sheet sheet, SharpnessScene scene, double y)
