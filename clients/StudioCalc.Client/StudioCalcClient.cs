@@ -38,6 +38,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         DepthOfField = new(calls);
         Exposure = new(calls);
         FillPlacement = new(calls);
+        Freshness = new(calls);
         LightingRatio = new(calls);
     }
 
@@ -52,6 +53,9 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
 
     /// <summary>Where lights, window, card and table stand.</summary>
     public virtual FillPlacementClient FillPlacement { get; }
+
+    /// <summary>How long plated food keeps its looks.</summary>
+    public virtual FreshnessClient Freshness { get; }
 
     /// <summary>Ratios between lights.</summary>
     public virtual LightingRatioClient LightingRatio { get; }

@@ -18,6 +18,7 @@ public static class Contract
         DepthOfFieldReflection.Descriptor,
         ExposureReflection.Descriptor,
         FillPlacementReflection.Descriptor,
+        FreshnessReflection.Descriptor,
         GeometryReflection.Descriptor,
         LightReflection.Descriptor,
         LightingRatioReflection.Descriptor,

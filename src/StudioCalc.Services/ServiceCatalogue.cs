@@ -12,7 +12,7 @@ public static class ServiceCatalogue
         
     [
         typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(FillPlacementAdapter),
-        typeof(LightingRatioAdapter),
+        typeof(FreshnessAdapter), typeof(LightingRatioAdapter),
     ];
 
     /// <summary>Binds every service to a new adapter.</summary>
@@ -22,6 +22,7 @@ public static class ServiceCatalogue
         DepthOfFieldService.BindService(binder, new DepthOfFieldAdapter());
         ExposureService.BindService(binder, new ExposureAdapter());
         FillPlacementService.BindService(binder, new FillPlacementAdapter());
+        FreshnessService.BindService(binder, new FreshnessAdapter());
         LightingRatioService.BindService(binder, new LightingRatioAdapter());
     }
 }

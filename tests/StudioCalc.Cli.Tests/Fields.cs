@@ -9,7 +9,7 @@ internal static class Fields
     public static readonly string[] Suffixes =
     [
         "mm", "um", "m", "s", "lx", "lx_s", "cd_per_m2", "deg", "stops", "j", "celsius", "g", "k", "m_per_s", "w_per_m2_k", "w_per_m_k",
-        "j_per_kg_k", "hz", "mired", "per_s", "stops_per_h",
+        "j_per_kg_k", "kg_per_m3", "hz", "mired", "per_s", "stops_per_h",
     ];
 
     private static readonly MessageDescriptor Message = Build();

@@ -49,6 +49,8 @@ public sealed class QuantityTests
     [InlineData("w_per_m2_k", "12 W/m2K", 12)]
     [InlineData("w_per_m_k", "0.6 W/(m K)", 0.6)]
     [InlineData("j_per_kg_k", "4.18 kJ/(kg K)", 4180)]
+    [InlineData("kg_per_m3", "1050 kg/m3", 1050)]
+    [InlineData("kg_per_m3", "0.55 g/cm³", 550)]
     public void Quantity_AsPeopleSayIt_IsReadInTheContractsUnit(string suffix, string text, double expected) =>
         DecimalComma.UnderEach(() => Assert.Equal(expected, (double)ValueText.Read(Fields.Counted(suffix), text), 8));
 

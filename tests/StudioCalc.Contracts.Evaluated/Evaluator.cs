@@ -12,7 +12,7 @@ public static class Evaluator
     private static readonly Dictionary<string, MessageDescriptor> Types = new[]
     {
         AnswerReflection.Descriptor, CameraReflection.Descriptor, CapabilitiesReflection.Descriptor, DepthOfFieldReflection.Descriptor,
-        FillPlacementReflection.Descriptor,
+        FillPlacementReflection.Descriptor, FreshnessReflection.Descriptor,
         ExposureReflection.Descriptor, GeometryReflection.Descriptor, LightReflection.Descriptor, LightingRatioReflection.Descriptor,
         OpticsReflection.Descriptor,
     }.SelectMany(file => file.MessageTypes).ToDictionary(type => type.FullName, StringComparer.Ordinal);

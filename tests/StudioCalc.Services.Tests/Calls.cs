@@ -20,6 +20,8 @@ internal static class Calls
 
     public static readonly FillPlacementService.FillPlacementServiceClient FillPlacement = new(new InProcessCallInvoker());
 
+    public static readonly FreshnessService.FreshnessServiceClient Freshness = new(new InProcessCallInvoker());
+
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>

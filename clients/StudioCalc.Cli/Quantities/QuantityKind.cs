@@ -112,6 +112,11 @@ internal sealed record QuantityKind(string Name, params Unit[] Units)
         new(SpecificEntropyUnit.JoulePerKilogramKelvin, 1, "J/(kg K)", "J/kgK"),
         new(SpecificEntropyUnit.KilojoulePerKilogramKelvin, 1, "kJ/(kg K)", "kJ/kgK"));
 
+    public static QuantityKind Density { get; } = new(
+        "density",
+        new(DensityUnit.KilogramPerCubicMeter, 1, "kg/m³", "kg/m3"),
+        new(DensityUnit.GramPerCubicCentimeter, 1, "g/cm³", "g/cm3"));
+
     /// <summary>The unit so written; null when it is none of this kind.</summary>
     public Unit? Find(string text)
     {

@@ -21,7 +21,7 @@ internal sealed record UnitSuffix(string Ending, QuantityKind Kind, Unit Unit, s
         Of("per_mm", QuantityKind.Fineness, "/mm") with { Shown = "a mm" },
         Of("stops_per_h", QuantityKind.Drift, "stops/h") with { Shown = "stops an hour" },
         Of("w_per_m2_k", QuantityKind.HeatTransfer, "W/(m² K)"), Of("w_per_m_k", QuantityKind.Conductivity, "W/(m K)"),
-        Of("j_per_kg_k", QuantityKind.SpecificHeat, "J/(kg K)"),
+        Of("j_per_kg_k", QuantityKind.SpecificHeat, "J/(kg K)"), Of("kg_per_m3", QuantityKind.Density, "kg/m³"),
     ];
 
     // Long endings hide the short ones that they end in.

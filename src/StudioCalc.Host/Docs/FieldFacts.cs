@@ -10,7 +10,7 @@ internal static partial class FieldFacts
 {
     private static readonly (string Suffix, string Unit)[] Units =
     [
-        ("_cd_per_m2", "cd/m²"), ("_w_per_m2_k", "W/(m² K)"), ("_w_per_m_k", "W/(m K)"), ("_j_per_kg_k", "J/(kg K)"), ("_m_per_s", "m/s"),
+        ("_cd_per_m2", "cd/m²"), ("_w_per_m2_k", "W/(m² K)"), ("_w_per_m_k", "W/(m K)"), ("_j_per_kg_k", "J/(kg K)"), ("_kg_per_m3", "kg/m³"), ("_m_per_s", "m/s"),
         ("_lx_s", "lx s"), ("_per_s", "1/s"), ("_per_mm", "1/mm"), ("_stops", "stops"), ("_mired", "mired"), ("_celsius", "°C"), ("_deg", "°"), ("_lx", "lx"),
         ("_mm", "mm"), ("_um", "µm"), ("_hz", "Hz"), ("_bytes", "bytes"), ("_g", "g"), ("_j", "J"), ("_k", "K"), ("_s", "s"),
     ];
