@@ -25,7 +25,7 @@ public enum FlowForm
 /// <remarks>
 /// <code>
 /// Ra = 9.81 |T - Ta| s³ Pr / ((tf + 273.15) nu²)                     (19)
-/// Nu = 0.54 Ra^(1/4), over 1e7 0.15 Ra^(1/3)     the hot face up, the cold down; s = D / 4   (20)
+/// Nu = 0.54 Ra^(1/4), over 2e7 0.15 Ra^(1/3)     the hot face up, the cold down; s = D / 4   (20)
 /// Nu = 0.27 Ra^(1/4)                             the hot face down, the cold up; s = D / 4   (21)
 /// Nu = (0.825 + 0.387 Ra^(1/6) / (1 + (0.492 / Pr)^(9/16))^(8/27))²   upright; s = height    (22)
 /// Nu = (0.60 + 0.387 Ra^(1/6) / (1 + (0.559 / Pr)^(9/16))^(8/27))²    cylinder; s = D        (23)
@@ -70,7 +70,7 @@ public static class AirFlow
     private static double Still(FlowForm form, double rayleigh, double prandtl, bool isHot) => form switch
     {
         FlowForm.FaceUp or FlowForm.FaceDown when form == FlowForm.FaceUp == isHot =>
-            Max(1, rayleigh > 1e7 ? 0.15 * Cbrt(rayleigh) : 0.54 * Pow(rayleigh, 0.25)),
+            Max(1, rayleigh > 2e7 ? 0.15 * Cbrt(rayleigh) : 0.54 * Pow(rayleigh, 0.25)),
         FlowForm.FaceUp or FlowForm.FaceDown => Max(1, 0.27 * Pow(rayleigh, 0.25)),
         FlowForm.Upright => Square(0.825 + 0.387 * Pow(rayleigh, 1.0 / 6) / Pow(1 + Pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27)),
         FlowForm.Cylinder => Square(0.60 + 0.387 * Pow(rayleigh, 1.0 / 6) / Pow(1 + Pow(0.559 / prandtl, 9.0 / 16), 8.0 / 27)),
