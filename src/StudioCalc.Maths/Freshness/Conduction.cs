@@ -30,6 +30,9 @@ public enum SolidShape
 /// </remarks>
 public sealed class Conduction
 {
+    /// <summary>Below this Fourier number sixty terms do not tell the surface; <see cref="EarlySurface"/> does.</summary>
+    public const double LeastFourier = 1e-3;
+
     private const int Terms = 60;
 
     private readonly SolidShape _shape;

@@ -52,8 +52,7 @@ internal sealed class HeatCourse<TStore>
     /// <summary>Prepares food of one temperature.</summary>
     /// <param name="store">How it holds heat.</param>
     /// <param name="cells">Its layers.</param>
-    /// <param name="properties">Conductivity and density; the store tells the specific heat.</param>
-    /// <param name="smallestSpecificHeat">For the step. [J/(kg K)]</param>
+    /// <param name="properties">Conductivity, density, and the least specific heat, which bounds the step.</param>
     /// <param name="startCelsius">Its temperature. [°C]</param>
     /// <param name="airCelsius">Temperature of the air. [°C]</param>
     /// <param name="loss">Loss of the surface at a temperature. [W/m²]</param>
@@ -63,7 +62,6 @@ internal sealed class HeatCourse<TStore>
         TStore store,
         HeatCells cells,
         FoodProperties properties,
-        double smallestSpecificHeat,
         double startCelsius,
         double airCelsius,
         Func<double, double> loss,
@@ -79,7 +77,7 @@ internal sealed class HeatCourse<TStore>
         Array.Fill(_celsius, startCelsius);
         _plateCelsius = plate?.StartCelsius ?? 0;
         _surface = startCelsius;
-        _step = Step(smallestSpecificHeat, startCelsius);
+        _step = Step(properties.SpecificHeat, startCelsius);
         Rates(_heat, _plateCelsius, _rate);
     }
 
@@ -107,13 +105,13 @@ internal sealed class HeatCourse<TStore>
         var step = steps > 0 ? (seconds - _seconds) / steps : 0;
         for (var i = 0; i < steps; i++)
         {
-            Advance1(step);
+            Take(step);
         }
 
         _seconds = seconds;
     }
 
-    private void Advance1(double step)
+    private void Take(double step)
     {
         var plate1 = Rates(_heat, _plateCelsius, _rate);
         for (var i = 0; i < _heat.Length; i++)

@@ -3,7 +3,7 @@ using static System.Math;
 namespace StudioCalc.Maths;
 
 /// <summary>How the temperature of food follows from the heat in it.</summary>
-internal interface IHeatStore
+public interface IHeatStore
 {
     /// <summary>Temperature of food that holds so much heat. [°C]</summary>
     double Celsius(double heat);
@@ -34,8 +34,12 @@ internal readonly record struct PlainStore(double SpecificHeat) : IHeatStore
 /// <param name="Water">Share of water xw.</param>
 /// <param name="Protein">Share of protein xp.</param>
 /// <param name="FreezingCelsius">Initial freezing point Tf, below 0. [°C]</param>
-public readonly record struct IceCreamMix(double Water, double Protein, double FreezingCelsius) : IHeatStore
+public readonly record struct IceCreamMix(double Water, double Protein, double FreezingCelsius)
+    : IHeatStore
 {
+    /// <summary>Specific heat without any water, a bound from below. [J/(kg K)]</summary>
+    public const double LeastSpecificHeat = 1550;
+
     private const double Reference = -40;
     private const double Fusion = 333600;
 
@@ -43,7 +47,7 @@ public readonly record struct IceCreamMix(double Water, double Protein, double F
 
     private double Solids => 1 - Water;
 
-    private double Rise => 1550 + 1260 * Solids;
+    private double Rise => LeastSpecificHeat + 1260 * Solids;
 
     private double Pull => Freezable * Fusion * FreezingCelsius / Reference;
 

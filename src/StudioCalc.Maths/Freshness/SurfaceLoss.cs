@@ -30,6 +30,8 @@ public readonly record struct SurfaceLoss(
     private const double Lewis = 0.865;
     private const double HottestVapourCelsius = 90;
 
+    private double Transfer => Convection / (AirSpecificHeat * Pow(Lewis, 2.0 / 3));
+
     /// <summary>Loss by convection. (6) [W/m²]</summary>
     public double ConvectionAt(double celsius) => Convection * (celsius - Air.TemperatureCelsius);
 
@@ -41,8 +43,12 @@ public readonly record struct SurfaceLoss(
     {
         var ws = HumidAir.MassShare(WaterActivity * HumidAir.SaturationHpa(Min(celsius, HottestVapourCelsius)));
         var wa = HumidAir.MassShare(Air.VapourHpa);
-        return Convection / (AirSpecificHeat * Pow(Lewis, 2.0 / 3)) * Log(1 + (ws - wa) / (1 - ws));
+        return Transfer * Log(1 + (ws - wa) / (1 - ws));
     }
+
+    /// <summary>The same where little evaporates or condenses, without the logarithm. [kg/(m² s)]</summary>
+    public double LowRateVapourAt(double celsius) => Transfer
+        * (HumidAir.MassShare(WaterActivity * HumidAir.SaturationHpa(celsius)) - HumidAir.MassShare(Air.VapourHpa));
 
     /// <summary>Loss by evaporation; negative where water condenses. (9) [W/m²]</summary>
     public double EvaporationAt(double celsius) =>

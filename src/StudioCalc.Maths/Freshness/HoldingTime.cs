@@ -1,0 +1,36 @@
+using static System.Math;
+
+namespace StudioCalc.Maths;
+
+/// <summary>When the surface of food passes a temperature.</summary>
+public static class HoldingTime
+{
+    /// <summary>The longest time that is looked at. [s]</summary>
+    public const double LongestS = 86400;
+
+    /// <summary>When the surface first passes a temperature; null within a day if it does not. [s]</summary>
+    /// <param name="course">The food, from its start.</param>
+    /// <param name="celsius">The temperature. [°C]</param>
+    /// <param name="longestS">How long to look. [s]</param>
+    public static double? Until(FoodCourse course, double celsius, double longestS = LongestS)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        var before = course.At(0);
+        var isAbove = before.Surface > celsius;
+        while (before.Seconds < longestS)
+        {
+            var now = course.At(Min(longestS, before.Seconds + StepAfter(before.Seconds)));
+            if (now.Surface > celsius != isAbove)
+            {
+                return before.Seconds + (now.Seconds - before.Seconds) * (celsius - before.Surface) / (now.Surface - before.Surface);
+            }
+
+            before = now;
+        }
+
+        return null;
+    }
+
+    // Straight lines between moments are right to a hundredth of a second: early on the surface bends, later it does not.
+    private static double StepAfter(double seconds) => seconds switch { < 5 => 0.1, < 600 => 1, < 7200 => 5, _ => 30 };
+}
