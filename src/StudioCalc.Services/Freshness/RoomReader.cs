@@ -1,0 +1,65 @@
+using StudioCalc.Maths;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <summary>Reads the air of a room.</summary>
+internal static class RoomReader
+{
+    private const double HottestVapourCelsius = 60;
+
+    /// <summary>The room, or null after noting a bad field.</summary>
+    /// <param name="context">Takes the notes.</param>
+    /// <param name="air">The air; where it is needed and missing, that is noted.</param>
+    /// <param name="hasVapour">Whether water evaporates or condenses.</param>
+    /// <param name="path">The field of the air.</param>
+    public static Room? ReadRoom(this RequestContext context, RoomAir? air, bool hasVapour, FieldPath path)
+    {
+        if (air is null)
+        {
+            context.Violations.Add(path.ToString(), RefusalReason.Required,
+                "This time is computed from the room: give the temperature and the humidity of its air.");
+            return null;
+        }
+
+        var isTotal = air.MovementCase == RoomAir.MovementOneofCase.TotalWPerM2K;
+        var fits = true;
+        if (isTotal && air.HasWallsCelsius)
+        {
+            fits = Refuse(RoomAir.WallsCelsiusFieldNumber, RefusalReason.Conflict,
+                "A coefficient of the whole loss has the walls in it: leave them out, or give the coefficient of convection.");
+        }
+
+        if (hasVapour && isTotal)
+        {
+            fits = Refuse(RoomAir.TotalWPerM2KFieldNumber, RefusalReason.Conflict,
+                "Water comes on top of a coefficient of the whole loss: give the coefficient of convection, or a dry surface.");
+        }
+
+        if (hasVapour && air.TemperatureCelsius > HottestVapourCelsius)
+        {
+            fits = Refuse(RoomAir.TemperatureCelsiusFieldNumber, RefusalReason.OutOfRange,
+                "Where water evaporates or condenses the air must be at most 60 °C: the vapour model ends there.");
+        }
+
+        if (!fits)
+        {
+            return null;
+        }
+
+        var (movement, value) = air.MovementCase switch
+        {
+            RoomAir.MovementOneofCase.TotalWPerM2K => (AirMovement.Total, air.TotalWPerM2K),
+            RoomAir.MovementOneofCase.ConvectionWPerM2K => (AirMovement.Convection, air.ConvectionWPerM2K),
+            _ => (AirMovement.Speed, air.SpeedMPerS),
+        };
+        return new(
+            new(air.TemperatureCelsius, air.RelativeHumidity), air.HasWallsCelsius ? air.WallsCelsius : air.TemperatureCelsius, movement, value);
+
+        bool Refuse(int field, RefusalReason reason, string text)
+        {
+            context.Violations.Add(path[field].ToString(), reason, text);
+            return false;
+        }
+    }
+}
