@@ -69,7 +69,14 @@ public sealed record PieceBody(
 /// <param name="Density">Its density with its air. [kg/m³]</param>
 /// <param name="Conductivity">Its conductivity. [W/(m K)]</param>
 public sealed record ScoopBody(double StartCelsius, double DiameterMm, IceCreamMix Mix, double Density, double Conductivity)
-    : FoodBody(StartCelsius);
+    : FoodBody(StartCelsius)
+{
+    /// <summary>Its surface. [m²]</summary>
+    public double AreaM2 => Math.PI * DiameterMm * DiameterMm / 1e6;
+
+    /// <summary>Its mass. [kg]</summary>
+    public double MassKg => Density * Math.PI / 6 * DiameterMm * DiameterMm * DiameterMm / 1e9;
+}
 
 /// <summary>A plate under food.</summary>
 /// <param name="MassG">Its mass. [g]</param>

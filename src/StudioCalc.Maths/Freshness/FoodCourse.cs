@@ -36,6 +36,28 @@ public sealed class FoodCourse
     /// <param name="seconds">From the start. [s]</param>
     public FoodState At(double seconds) => _at(seconds);
 
+    /// <summary>The lowest and the highest temperature that food may take: between its start, where it settles, and its plate. [°C]</summary>
+    /// <param name="body">The food.</param>
+    /// <param name="room">The room.</param>
+    public static (double Low, double High) Range(FoodBody body, Room room)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        ArgumentNullException.ThrowIfNull(room);
+        var (form, size, wetness, activity) = SurfaceOf(body);
+        var loss = room.Loss(form, size, wetness, activity);
+        var (air, walls) = (room.Air.TemperatureCelsius, room.WallsCelsius);
+        var settles = Root.Find(loss, Math.Min(air, walls) - 40, Math.Max(air, walls) + 40);
+        var plate = body switch
+        {
+            LiquidBody liquid => liquid.Plate,
+            FilmBody film => film.Plate,
+            PieceBody piece => piece.Plate,
+            _ => null,
+        };
+        double[] ends = [body.StartCelsius, settles, plate?.StartCelsius ?? settles, plate is null ? settles : air];
+        return (ends.Min(), ends.Max());
+    }
+
     /// <summary>The form over which the air flows, its size, and the activity of the surface's water.</summary>
     /// <param name="body">The food.</param>
     public static (FlowForm Form, double SizeMm, double Wetness, double WaterActivity) SurfaceOf(FoodBody body) => body switch

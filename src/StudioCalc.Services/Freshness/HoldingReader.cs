@@ -138,7 +138,7 @@ internal static class HoldingReader
                 var half = decay.HalfLife.ToSeconds();
                 return new(new(half, half, half), share, Maths.SourceKind.Computed, "half-life as given");
             case FirstOrderDecay.RateOneofCase.Reading:
-                var read = decay.Reading.After.ToSeconds() / -Math.Log2(decay.Reading.ShareLeft);
+                var read = FirstOrder.HalfLifeS(decay.Reading.After.ToSeconds(), decay.Reading.ShareLeft);
                 return new(new(read, read, read), share, Maths.SourceKind.Computed, "half-life from the share left as given");
             default:
                 var at = path[FirstOrderDecay.ProfileIdFieldNumber];

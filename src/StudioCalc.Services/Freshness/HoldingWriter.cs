@@ -159,13 +159,14 @@ internal static class HoldingWriter
         where TTrail : struct, ITrail
     {
         trail.Section("holding time");
-        var h = trail.Given("h", read.HalfLife.LikelyS, "s", read.Source);
-        var s = trail.Given("s", read.ShareLeft, "", "share that is left when the look ends");
-        var likely = trail.Let("t", h * Math.Log2(1 / s), "s", "freshness (36)", "window.span.likely");
-        var halves = Math.Log2(1 / read.ShareLeft);
+        var none = default(NoTrail);
+        var likely = FirstOrder.TimeS(read.HalfLife.LikelyS, read.ShareLeft, ref trail, "window.span.likely");
         return Holding.Of(
             Maths.HoldingModel.FirstOrder,
-            new(read.HalfLife.PessimisticS * halves, likely, read.HalfLife.OptimisticS * halves),
+            new(
+                FirstOrder.TimeS(read.HalfLife.PessimisticS, read.ShareLeft, ref none),
+                likely,
+                FirstOrder.TimeS(read.HalfLife.OptimisticS, read.ShareLeft, ref none)),
             Weakest(Maths.SourceKind.Computed, read.Kind),
             read.Source);
     }
@@ -184,9 +185,9 @@ internal static class HoldingWriter
                 "T", StartOf(read), "°C", "temperature under the leaves at the start", "holds_on.settles_at_celsius"));
         }
 
-        var t = trail.Given("t", likely ?? double.PositiveInfinity, "s", "solved: freshness (34)");
-        var c = trail.Given("c", practice.LikelyS, "s", "common practice, which caps it");
-        var seconds = trail.Let("w", Math.Min(t, c), "s", "the shorter", "window.span.likely");
+        var seconds = Math.Min(likely ?? practice.LikelyS, practice.LikelyS);
+        trail.Given("c", practice.LikelyS, "s", "common practice, which caps it");
+        trail.Given("t", seconds, "s", "solved: freshness (34), or the cap", "window.span.likely");
         var isCapped = likely is null || likely > practice.LikelyS;
         return Holding.Of(
             Maths.HoldingModel.LeafDamage,
