@@ -8,7 +8,7 @@ namespace StudioCalc.Maths.Tests;
 /// what others count twice.</remarks>
 internal static class FaceQuadrature
 {
-    private const int CrossedDepth = 8;
+    private const int CrossedDepth = 7;
     private const int NearDepth = 6;
 
     private static readonly GaussLegendreRule Rule = new(0, 1, 6);
