@@ -50,6 +50,12 @@ internal static class Examples
 
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
+    public static MapFallOffRequest FallOff() => Read<MapFallOffRequest>("map-fall-off.json");
+
+    public static FitSourceRequest Fit() => Read<FitSourceRequest>("fit-source.json");
+
+    public static EstimatePlacementErrorRequest PlacementError() => Read<EstimatePlacementErrorRequest>("estimate-placement-error.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }
