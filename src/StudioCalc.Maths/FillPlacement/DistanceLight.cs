@@ -5,7 +5,7 @@ namespace StudioCalc.Maths;
 /// <summary>Light metered at a distance before a source.</summary>
 /// <remarks>
 /// <code>
-/// L = V + log2(C / 100)                                              (18)
+/// L = V + log2(C / 100)                                              (20)
 /// </code>
 /// <para>V: exposure value or flash value at ISO 100. C: calibration constant, in lx s. L: log2 of illuminance in lx, or of exposure in
 /// lx s.</para>
@@ -14,7 +14,7 @@ namespace StudioCalc.Maths;
 /// <param name="LightStops">Light L. [stops]</param>
 public readonly record struct DistanceLight(double DistanceMm, double LightStops)
 {
-    /// <summary>Of a reading. (18)</summary>
+    /// <summary>Of a reading. (20)</summary>
     /// <param name="distanceMm">Distance from the face, above 0. [mm]</param>
     /// <param name="value">Exposure value or flash value at ISO 100, V. [stops]</param>
     /// <param name="constant">Calibration constant C, above 0. [lx s]</param>
@@ -24,6 +24,6 @@ public readonly record struct DistanceLight(double DistanceMm, double LightStops
     {
         var V = trail.Given("V", Guard.Finite(value), "stops", "the reading at ISO 100");
         var C = trail.Given("C", Guard.Positive(constant), "lx s", "calibration constant");
-        return new(Guard.Positive(distanceMm), trail.Let("L", V + Log2(C / 100), "stops", "fill placement (18)"));
+        return new(Guard.Positive(distanceMm), trail.Let("L", V + Log2(C / 100), "stops", "fill placement (20)"));
     }
 }

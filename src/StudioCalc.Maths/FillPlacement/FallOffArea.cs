@@ -3,7 +3,7 @@ namespace StudioCalc.Maths;
 /// <summary>A level area with points on it, its edges included.</summary>
 /// <remarks>
 /// <code>
-/// x = xm - w / 2 + i w / (columns - 1),   y = ym - h / 2 + j h / (rows - 1)     (15)
+/// x = xm - w / 2 + i w / (columns - 1),   y = ym - h / 2 + j h / (rows - 1)     (17)
 /// </code>
 /// <para>xm, ym: its middle. w, h: width and depth. i, j: column from the left and row from the front, counted from 0.</para>
 /// </remarks>
@@ -26,7 +26,7 @@ public sealed record FallOffArea(Vector Middle, double WidthMm, double DepthMm, 
     /// <summary>Middle of the right edge.</summary>
     public Vector Right => Middle + new Vector(WidthMm / 2, 0, 0);
 
-    /// <summary>A point. (15)</summary>
+    /// <summary>A point. (17)</summary>
     /// <param name="column">Its column, from the left.</param>
     /// <param name="row">Its row, from the front.</param>
     public Vector At(int column, int row) =>

@@ -5,10 +5,10 @@ namespace StudioCalc.Maths;
 /// <summary>How light falls off over an area.</summary>
 /// <remarks>
 /// <code>
-/// Q = sum of v                                                      (17)
-/// x = log2(Q / Qm)                                                  (17)
+/// Q = sum of v                                                      (19)
+/// x = log2(Q / Qm)                                                  (19)
 /// </code>
-/// <para>v: light of a source at a point, (16). Q: of all of them; Qm: in the middle of the area. x: stops over the middle. Edges are
+/// <para>v: light of a source at a point, (18). Q: of all of them; Qm: in the middle of the area. x: stops over the middle. Edges are
 /// compared in their own middles, which need not be points of the grid.</para>
 /// </remarks>
 public sealed record FallOffMap
@@ -38,12 +38,12 @@ public sealed record FallOffMap
     /// <summary>The darkest point, the first of several alike.</summary>
     public Vector Darkest => PointOf(_lights.Min());
 
-    /// <summary>A point over the middle; null where either is dark. (17) [stops]</summary>
+    /// <summary>A point over the middle; null where either is dark. (19) [stops]</summary>
     /// <param name="column">Its column, from the left.</param>
     /// <param name="row">Its row, from the front.</param>
     public double? StopsAt(int column, int row) => Stops(_lights[row * Area.Columns + column], Middle);
 
-    /// <summary>Maps. (17)</summary>
+    /// <summary>Maps. (19)</summary>
     /// <param name="area">The area.</param>
     /// <param name="faces">The sources.</param>
     /// <param name="facing">Which way its surface faces.</param>
@@ -77,7 +77,7 @@ public sealed record FallOffMap
         foreach (var face in all)
         {
             var v = face.Light(new LightPoint(area.Middle, facing.From(area.Middle), collector), ref trail);
-            Qm = trail.Let("Qm", Qm + v, "", "fill placement (17)");
+            Qm = trail.Let("Qm", Qm + v, "", "fill placement (19)");
         }
 
         var map = new FallOffMap(area, lights)
@@ -104,10 +104,10 @@ public sealed record FallOffMap
         double? Compare((string Symbol, Vector Place) one, (string Symbol, Vector Place) other, string field, ref TTrail trail)
         {
             var (a, b) = (Light(one.Place), Light(other.Place));
-            trail.Given(one.Symbol, a, "", "fill placement (17), in the middle of an edge");
-            trail.Given(other.Symbol, b, "", "fill placement (17), in the middle of the opposite edge");
+            trail.Given(one.Symbol, a, "", "fill placement (19), in the middle of an edge");
+            trail.Given(other.Symbol, b, "", "fill placement (19), in the middle of the opposite edge");
             return Stops(a, b) is { } stops
-                ? trail.Let("x", stops, "stops", "fill placement (17)", field, $"Log2({one.Symbol} / {other.Symbol})")
+                ? trail.Let("x", stops, "stops", "fill placement (19)", field, $"Log2({one.Symbol} / {other.Symbol})")
                 : null;
         }
     }
@@ -117,15 +117,15 @@ public sealed record FallOffMap
     private void Follow<TTrail>(ref TTrail trail)
         where TTrail : struct, ITrail
     {
-        var Qh = trail.Given("Qh", _lights.Max(), "", "fill placement (17), the brightest point of the grid");
-        var Qd = trail.Given("Qd", _lights.Min(), "", "fill placement (17), the darkest point of the grid");
+        var Qh = trail.Given("Qh", _lights.Max(), "", "fill placement (19), the brightest point of the grid");
+        var Qd = trail.Given("Qd", _lights.Min(), "", "fill placement (19), the darkest point of the grid");
         if (SpreadStops is not null)
         {
-            trail.Let("x", Log2(Qh / Qd), "stops", "fill placement (17)", "spread_stops");
+            trail.Let("x", Log2(Qh / Qd), "stops", "fill placement (19)", "spread_stops");
         }
 
-        trail.Given("xh", Brightest.X, "mm", "fill placement (15), of the brightest point", "brightest.x_mm");
-        trail.Given("yh", Brightest.Y, "mm", "fill placement (15), of the brightest point", "brightest.y_mm");
+        trail.Given("xh", Brightest.X, "mm", "fill placement (17), of the brightest point", "brightest.x_mm");
+        trail.Given("yh", Brightest.Y, "mm", "fill placement (17), of the brightest point", "brightest.y_mm");
     }
 
     private Vector PointOf(double light)

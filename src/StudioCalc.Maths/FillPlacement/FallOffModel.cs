@@ -18,11 +18,11 @@ public enum FallOffModel
 /// <summary>The models' fall-off.</summary>
 /// <remarks>
 /// <code>
-/// G = log2(d² + R²)       a soft face: a disc of radius R, on its axis     (19)
-/// G = 2 log2(d + D)       a beam: a point D behind the face                (20)
-/// G = 2 log2(d)           a point                                         (21)
+/// G = log2(d² + R²)       a soft face: a disc of radius R, on its axis     (21)
+/// G = 2 log2(d + D)       a beam: a point D behind the face                (22)
+/// G = 2 log2(d)           a point                                         (23)
 /// </code>
-/// <para>G: light lost by distance; light is c - G. d: distance from the face. (19) is exact for a disc, and within 0.001 stop for an
+/// <para>G: light lost by distance; light is c - G. d: distance from the face. (21) is exact for a disc, and within 0.001 stop for an
 /// octagon from a third of its width on; a long strip departs from it close by. Where d + D is not above 0 a beam has no light.</para>
 /// </remarks>
 internal static class FallOffModels
@@ -33,12 +33,12 @@ internal static class FallOffModels
     /// <summary>The equation.</summary>
     public static string Equation(this FallOffModel model) => model switch
     {
-        FallOffModel.SoftFace => "fill placement (19)",
-        FallOffModel.Beam => "fill placement (20)",
-        _ => "fill placement (21)",
+        FallOffModel.SoftFace => "fill placement (21)",
+        FallOffModel.Beam => "fill placement (22)",
+        _ => "fill placement (23)",
     };
 
-    /// <summary>Light lost G. (19) to (21) [stops]</summary>
+    /// <summary>Light lost G. (21) to (23) [stops]</summary>
     public static double Loss<TTrail>(this FallOffModel model, double distanceMm, double sizeMm, ref TTrail trail)
         where TTrail : struct, ITrail
     {
@@ -47,12 +47,12 @@ internal static class FallOffModels
         {
             case FallOffModel.SoftFace:
                 var R = sizeMm;
-                return trail.Let("G", Log2(d * d + R * R), "stops", "fill placement (19)");
+                return trail.Let("G", Log2(d * d + R * R), "stops", "fill placement (21)");
             case FallOffModel.Beam:
                 var D = sizeMm;
-                return trail.Let("G", 2 * Log2(d + D), "stops", "fill placement (20)");
+                return trail.Let("G", 2 * Log2(d + D), "stops", "fill placement (22)");
             default:
-                return trail.Let("G", 2 * Log2(d), "stops", "fill placement (21)");
+                return trail.Let("G", 2 * Log2(d), "stops", "fill placement (23)");
         }
     }
 

@@ -6,11 +6,11 @@ namespace StudioCalc.Maths;
 /// <remarks>
 /// <code>
 /// q = 2^(L1 - L2)
-/// R² = (d2² - q d1²) / (q - 1)          two readings, a soft face         (22)
-/// D = (d2 - sqrt(q) d1) / (sqrt(q) - 1)     two readings, a beam          (22)
-/// sum of (c - G - L)² least             more readings                     (23)
+/// R² = (d2² - q d1²) / (q - 1)          two readings, a soft face         (24)
+/// D = (d2 - sqrt(q) d1) / (sqrt(q) - 1)     two readings, a beam          (24)
+/// sum of (c - G - L)² least             more readings                     (25)
 /// </code>
-/// <para>d1, d2: the nearer and the farther distance, L1, L2: light there. G: (19), (20). c: the mean of L + G. (23) is looked for
+/// <para>d1, d2: the nearer and the farther distance, L1, L2: light there. G: (21), (22). c: the mean of L + G. (25) is looked for
 /// among sizes from 0 (a beam: from its origin at the nearest meter) to a hundred times the farthest distance, and
 /// halved in on by its slope. There is no solution where light does not fall off, where R² would be negative, as before a
 /// beam, and where either end of those sizes fits best.</para>
@@ -42,7 +42,7 @@ internal static class FallOffSize
                 size,
                 "mm",
                 FormattableString.Invariant(
-                    $"fill placement (23), found by halving; slope of the sum {SlopeOfSquares(model, readings, size):G2} left"),
+                    $"fill placement (25), found by halving; slope of the sum {SlopeOfSquares(model, readings, size):G2} left"),
                 answerField)
             : null;
     }
@@ -63,12 +63,12 @@ internal static class FallOffSize
 
         var d1 = trail.Given("d1", near.DistanceMm, "mm", "the nearer distance");
         var d2 = trail.Given("d2", far.DistanceMm, "mm", "the farther distance");
-        var L1 = trail.Given("L1", near.LightStops, "stops", "fill placement (18), nearer");
-        var L2 = trail.Given("L2", far.LightStops, "stops", "fill placement (18), farther");
-        var q = trail.Let("q", Pow(2, L1 - L2), "", "fill placement (22)");
+        var L1 = trail.Given("L1", near.LightStops, "stops", "fill placement (20), nearer");
+        var L2 = trail.Given("L2", far.LightStops, "stops", "fill placement (20), farther");
+        var q = trail.Let("q", Pow(2, L1 - L2), "", "fill placement (24)");
         return model == FallOffModel.SoftFace
-            ? trail.Let("R", Sqrt(Max(0, (d2 * d2 - q * d1 * d1) / (q - 1))), "mm", "fill placement (22)", answerField)
-            : trail.Let("D", (d2 - Sqrt(q) * d1) / (Sqrt(q) - 1), "mm", "fill placement (22)", answerField);
+            ? trail.Let("R", Sqrt(Max(0, (d2 * d2 - q * d1 * d1) / (q - 1))), "mm", "fill placement (24)", answerField)
+            : trail.Let("D", (d2 - Sqrt(q) * d1) / (Sqrt(q) - 1), "mm", "fill placement (24)", answerField);
     }
 
     private static double? OfMany(FallOffModel model, IReadOnlyList<DistanceLight> readings)

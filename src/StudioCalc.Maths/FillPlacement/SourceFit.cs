@@ -5,10 +5,10 @@ namespace StudioCalc.Maths;
 /// <summary>A fall-off model fitted to readings before a source.</summary>
 /// <remarks>
 /// <code>
-/// c = mean of L + G     y = c - G - L     rms = sqrt(mean of y²)          (23)
-/// predicted = c - G - L0                                                (23)
+/// c = mean of L + G     y = c - G - L     rms = sqrt(mean of y²)          (25)
+/// predicted = c - G - L0                                                (25)
 /// </code>
-/// <para>L: light of a reading, (18); L0: of the first one. G: light lost by distance, (19) to (21). y: what the model says over a
+/// <para>L: light of a reading, (20); L0: of the first one. G: light lost by distance, (21) to (23). y: what the model says over a
 /// reading. Source: least squares, textbook knowledge (from memory); the models derived in docs/models/fill-placement.md.</para>
 /// </remarks>
 public sealed record SourceFit
@@ -92,20 +92,20 @@ public sealed record SourceFit
         var none = default(NoTrail);
         var at = size ?? 0;
         var c = trail.Given(
-            "c", readings.Average(one => one.LightStops + model.Loss(one.DistanceMm, at, ref none)), "stops", "fill placement (23), mean of L + G");
+            "c", readings.Average(one => one.LightStops + model.Loss(one.DistanceMm, at, ref none)), "stops", "fill placement (25), mean of L + G");
         var residuals = new double[readings.Count];
         var squares = trail.Given("squares", 0, "stops²", "sum of y²");
         for (var i = 0; i < residuals.Length; i++)
         {
             var G = model.Loss(readings[i].DistanceMm, at, ref trail);
-            var L = trail.Given("L", readings[i].LightStops, "stops", "fill placement (18), of the reading");
-            var y = trail.Let("y", c - G - L, "stops", "fill placement (23)", FormattableString.Invariant($"{field}residuals_stops[{i}]"));
-            squares = trail.Let("squares", squares + y * y, "stops²", "fill placement (23)");
+            var L = trail.Given("L", readings[i].LightStops, "stops", "fill placement (20), of the reading");
+            var y = trail.Let("y", c - G - L, "stops", "fill placement (25)", FormattableString.Invariant($"{field}residuals_stops[{i}]"));
+            squares = trail.Let("squares", squares + y * y, "stops²", "fill placement (25)");
             residuals[i] = y;
         }
 
         var n = trail.Given("n", residuals.Length, "", "number of readings");
-        var rms = trail.Let("rms", Sqrt(squares / n), "stops", "fill placement (23)", field + "residual_stops");
+        var rms = trail.Let("rms", Sqrt(squares / n), "stops", "fill placement (25)", field + "residual_stops");
         return new()
         {
             Model = model,
@@ -130,9 +130,9 @@ public sealed record SourceFit
 
             var G = model.Loss(predictMm[i], size, ref trail);
             var c = level;
-            var L0 = trail.Given("L0", first, "stops", "fill placement (18), of the first reading");
+            var L0 = trail.Given("L0", first, "stops", "fill placement (20), of the first reading");
             predicted[i] = trail.Let(
-                "predicted", c - G - L0, "stops", "fill placement (23)", FormattableString.Invariant($"{field}predicted[{i}].over_first_stops"));
+                "predicted", c - G - L0, "stops", "fill placement (25)", FormattableString.Invariant($"{field}predicted[{i}].over_first_stops"));
         }
 
         return predicted;

@@ -3,7 +3,7 @@ namespace StudioCalc.Maths;
 /// <summary>A face whose light can be added to that of others.</summary>
 /// <remarks>
 /// <code>
-/// v = g e         g = 100 k / C, times t for light that stays on       (16)
+/// v = g e         g = 100 k / C, times t for light that stays on       (18)
 /// </code>
 /// <para>v: light as metered, (11). e: light of the face by unit luminance, (5) to (8). k: strength of the source, (9). C:
 /// calibration constant. t: shutter speed in s. A single source without calibration has g = 1.</para>
@@ -12,7 +12,7 @@ namespace StudioCalc.Maths;
 /// <param name="Weight">Its weight g.</param>
 public readonly record struct WeighedFace(LightFace Face, double Weight)
 {
-    /// <summary>Weighs a face. (16)</summary>
+    /// <summary>Weighs a face. (18)</summary>
     /// <param name="face">The face.</param>
     /// <param name="level">How bright it is; null where only changes count.</param>
     /// <param name="collector">What the receivers collect.</param>
@@ -29,14 +29,14 @@ public readonly record struct WeighedFace(LightFace Face, double Weight)
         return new(face, level.IsFlash ? metered : metered * Guard.Positive(shutterSpeedS));
     }
 
-    /// <summary>Light v at a place, followed step by step. (16)</summary>
+    /// <summary>Light v at a place, followed step by step. (18)</summary>
     /// <param name="at">The receiver.</param>
     /// <param name="trail">Follows the sum.</param>
     public double Light<TTrail>(in LightPoint at, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var e = Face.Light(at, ref trail);
-        var g = trail.Given("g", Weight, "", "fill placement (16), 1 without a calibration");
-        return trail.Let("v", g * e, "", "fill placement (16)");
+        var g = trail.Given("g", Weight, "", "fill placement (18), 1 without a calibration");
+        return trail.Let("v", g * e, "", "fill placement (18)");
     }
 }

@@ -43,9 +43,6 @@ internal static class MapWriter
         return response;
     }
 
-    /// <summary>A place as a point of an answer.</summary>
-    public static PointAnswer ToAnswer(this Vector place) => new() { XMm = place.X, YMm = place.Y, ZMm = place.Z };
-
     private static FallOffRow Row(FallOffMap map, int row)
     {
         var answer = new FallOffRow { YMm = map.Area.At(0, row).Y, Points = { Capacity = map.Area.Columns } };
