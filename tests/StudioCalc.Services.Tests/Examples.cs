@@ -55,6 +55,7 @@ internal static class Examples
     public static FitSourceRequest Fit() => Read<FitSourceRequest>("fit-source.json");
 
     public static EstimatePlacementErrorRequest PlacementError() => Read<EstimatePlacementErrorRequest>("estimate-placement-error.json");
+
     public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
 
     private static T Read<T>(string file)
