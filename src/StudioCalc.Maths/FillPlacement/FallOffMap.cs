@@ -38,6 +38,11 @@ public sealed record FallOffMap
     /// <summary>The darkest point, the first of several alike.</summary>
     public Vector Darkest => PointOf(_lights.Min());
 
+    /// <summary>Whether a point gets no light.</summary>
+    /// <param name="column">Its column, from the left.</param>
+    /// <param name="row">Its row, from the front.</param>
+    public bool IsDark(int column, int row) => !(_lights[row * Area.Columns + column] > 0);
+
     /// <summary>A point over the middle; null where either is dark. (19) [stops]</summary>
     /// <param name="column">Its column, from the left.</param>
     /// <param name="row">Its row, from the front.</param>

@@ -45,16 +45,18 @@ internal static class MapWriter
 
     private static FallOffRow Row(FallOffMap map, int row)
     {
-        var answer = new FallOffRow { YMm = map.Area.At(0, row).Y, Points = { Capacity = map.Area.Columns } };
+        var answer = new FallOffRow { YMm = map.Area.At(0, row).Y, Stops = { Capacity = map.Area.Columns } };
         for (var column = 0; column < map.Area.Columns; column++)
         {
-            var point = new FallOffPoint();
-            if (map.StopsAt(column, row) is { } stops)
+            if (map.IsDark(column, row))
             {
-                point.Stops = stops;
+                answer.DarkColumns.Add((uint)column);
             }
 
-            answer.Points.Add(point);
+            if (map.Middle > 0)
+            {
+                answer.Stops.Add(map.StopsAt(column, row) ?? 0);
+            }
         }
 
         return answer;

@@ -52,16 +52,16 @@ public sealed class MapFallOffTests
         var received = Calls.FillPlacement.EvaluateLight(light).Receivers;
         Assert.Equal([-140, -70, 0, 70, 140], map.ColumnsXMm);
         Assert.Equal([-140, -70, 0, 70, 140], map.Rows.Select(row => row.YMm));
-        var stops = map.Rows.SelectMany(row => row.Points).ToList();
+        var stops = map.Rows.SelectMany(row => row.Stops).ToList();
         Assert.Equal(25, stops.Count);
         for (var i = 0; i < stops.Count; i++)
         {
-            Assert.Equal(received[i + 1].OverReferenceStops, stops[i].Stops, 1e-12);
+            Assert.Equal(received[i + 1].OverReferenceStops, stops[i], 1e-12);
         }
 
-        Assert.Equal(stops.Max(point => point.Stops) - stops.Min(point => point.Stops), map.SpreadStops, 1e-12);
-        Assert.Equal(stops[2].Stops - stops[22].Stops, map.FrontToBackStops, 1e-12);
-        Assert.Equal(stops[14].Stops - stops[10].Stops, map.RightToLeftStops, 1e-12);
+        Assert.Equal(stops.Max() - stops.Min(), map.SpreadStops, 1e-12);
+        Assert.Equal(stops[2] - stops[22], map.FrontToBackStops, 1e-12);
+        Assert.Equal(stops[14] - stops[10], map.RightToLeftStops, 1e-12);
 
         static LightReceiver Receiver(double x, double y) => new() { Place = At(x, y), Up = true, Kind = ReceiverKind.Dome };
     }
@@ -76,7 +76,7 @@ public sealed class MapFallOffTests
         Assert.Equal(odd.FrontToBackStops, even.FrontToBackStops);
         Assert.Equal(odd.RightToLeftStops, even.RightToLeftStops);
         Assert.Equal([-140, 140], even.ColumnsXMm);
-        Assert.Equal(odd.Rows[0].Points[^1], even.Rows[0].Points[^1]);
+        Assert.Equal(odd.Rows[0].Stops[^1], even.Rows[0].Stops[^1]);
     }
 
     [Fact]
@@ -95,8 +95,10 @@ public sealed class MapFallOffTests
         request.Sources[0].Pose = new() { Position = At(0, -30), AimPoint = At(0, 1000) };
         request.Sources[0].Pose.Position.ZMm = request.Sources[0].Pose.AimPoint.ZMm = 600;
         var map = Calls.FillPlacement.MapFallOff(request);
-        Assert.All(map.Rows[0].Points, point => Assert.False(point.HasStops));
-        Assert.All(map.Rows[2].Points, point => Assert.True(point.HasStops));
+        Assert.Equal([0, 0, 0, 0, 0], map.Rows[0].Stops);
+        Assert.Equal([0u, 1, 2, 3, 4], map.Rows[0].DarkColumns);
+        Assert.Equal(5, map.Rows[2].Stops.Count);
+        Assert.Empty(map.Rows[2].DarkColumns);
         Assert.False(map.HasSpreadStops);
         Assert.False(map.HasFrontToBackStops);
         Assert.True(map.HasRightToLeftStops);
@@ -110,7 +112,11 @@ public sealed class MapFallOffTests
         request.Direction = new() { ElevationDeg = 0, AzimuthDeg = 180 };
         Assert.Equal(-0.3213125528, Calls.FillPlacement.MapFallOff(request).FrontToBackStops, 1e-6);
         request.Direction.AzimuthDeg = 0;
-        Assert.All(Calls.FillPlacement.MapFallOff(request).Rows.SelectMany(row => row.Points), point => Assert.False(point.HasStops));
+        Assert.All(Calls.FillPlacement.MapFallOff(request).Rows, row =>
+        {
+            Assert.Empty(row.Stops);
+            Assert.Equal(5, row.DarkColumns.Count);
+        });
     }
 
     [Fact]
