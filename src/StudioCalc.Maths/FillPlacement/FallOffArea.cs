@@ -46,8 +46,8 @@ public sealed record FallOffArea(Vector Middle, double WidthMm, double DepthMm, 
         return place == At(column, row);
     }
 
-    // Opposite points get exactly opposite offsets.
-    private static double Offset(int index, int points, double size) => size * (2 * index - (points - 1)) / (2 * (points - 1));
+    // Opposite points get exactly opposite offsets, and the edges exactly half the size.
+    private static double Offset(int index, int points, double size) => size / 2 * ((2.0 * index - (points - 1)) / (points - 1));
 }
 
 /// <summary>Which way the surface of an area faces.</summary>

@@ -68,7 +68,7 @@ public sealed class FaceSymmetryTests
             .Sample((width, depth, height, across, along) =>
             {
                 var at = new LightPoint(new(width * across, depth * along, 0), Vector.Up);
-                var sum = Room(width, depth, height).Sum(face => face.Factor(at));
+                var sum = Room(width, depth, height).Sum(face => face.Light(at) / Math.PI);
                 Near(1, sum, 1e-12);
             });
 
@@ -98,7 +98,7 @@ public sealed class FaceSymmetryTests
         var sum = 0.0;
         foreach (var at in places)
         {
-            sum += face.Light(at) + face.Factor(at);
+            sum += face.Light(at);
         }
 
         return sum;
