@@ -45,7 +45,7 @@ internal static class MapWriter
 
     private static FallOffRow Row(FallOffMap map, int row)
     {
-        var answer = new FallOffRow { YMm = map.Area.At(0, row).Y, Stops = { Capacity = map.Area.Columns } };
+        var answer = new FallOffRow { YMm = map.Area.At(0, row).Y, OverMiddleStops = { Capacity = map.Area.Columns } };
         for (var column = 0; column < map.Area.Columns; column++)
         {
             if (map.IsDark(column, row))
@@ -55,7 +55,7 @@ internal static class MapWriter
 
             if (map.Middle > 0)
             {
-                answer.Stops.Add(map.StopsAt(column, row) ?? 0);
+                answer.OverMiddleStops.Add(map.StopsAt(column, row) ?? 0);
             }
         }
 

@@ -52,7 +52,7 @@ public sealed class MapFallOffTests
         var received = Calls.FillPlacement.EvaluateLight(light).Receivers;
         Assert.Equal([-140, -70, 0, 70, 140], map.ColumnsXMm);
         Assert.Equal([-140, -70, 0, 70, 140], map.Rows.Select(row => row.YMm));
-        var stops = map.Rows.SelectMany(row => row.Stops).ToList();
+        var stops = map.Rows.SelectMany(row => row.OverMiddleStops).ToList();
         Assert.Equal(25, stops.Count);
         for (var i = 0; i < stops.Count; i++)
         {
@@ -76,7 +76,7 @@ public sealed class MapFallOffTests
         Assert.Equal(odd.FrontToBackStops, even.FrontToBackStops);
         Assert.Equal(odd.RightToLeftStops, even.RightToLeftStops);
         Assert.Equal([-140, 140], even.ColumnsXMm);
-        Assert.Equal(odd.Rows[0].Stops[^1], even.Rows[0].Stops[^1]);
+        Assert.Equal(odd.Rows[0].OverMiddleStops[^1], even.Rows[0].OverMiddleStops[^1]);
     }
 
     [Fact]
@@ -95,9 +95,9 @@ public sealed class MapFallOffTests
         request.Sources[0].Pose = new() { Position = At(0, -30), AimPoint = At(0, 1000) };
         request.Sources[0].Pose.Position.ZMm = request.Sources[0].Pose.AimPoint.ZMm = 600;
         var map = Calls.FillPlacement.MapFallOff(request);
-        Assert.Equal([0, 0, 0, 0, 0], map.Rows[0].Stops);
+        Assert.Equal([0, 0, 0, 0, 0], map.Rows[0].OverMiddleStops);
         Assert.Equal([0u, 1, 2, 3, 4], map.Rows[0].DarkColumns);
-        Assert.Equal(5, map.Rows[2].Stops.Count);
+        Assert.Equal(5, map.Rows[2].OverMiddleStops.Count);
         Assert.Empty(map.Rows[2].DarkColumns);
         Assert.False(map.HasSpreadStops);
         Assert.False(map.HasFrontToBackStops);
@@ -114,7 +114,7 @@ public sealed class MapFallOffTests
         request.Direction.AzimuthDeg = 0;
         Assert.All(Calls.FillPlacement.MapFallOff(request).Rows, row =>
         {
-            Assert.Empty(row.Stops);
+            Assert.Empty(row.OverMiddleStops);
             Assert.Equal(5, row.DarkColumns.Count);
         });
     }
