@@ -23,9 +23,10 @@ public enum DistanceObstacle
 /// <param name="Obstacle">What stands in the way.</param>
 /// <param name="Places">Every distance in the range, the nearest to where the source stands first.</param>
 /// <param name="Nearest">Without any, the distance in the range whose light comes nearest; null where the range is dark.</param>
+/// <param name="Powered">That distance with the power changed so that it gives the wanted light there.</param>
 /// <param name="Beyond">Without any, the nearest distance outside the range with the wanted light; null where there is none.</param>
 public sealed record DistanceOutcome(
-    DistanceObstacle Obstacle, IReadOnlyList<SolvedPlace> Places, SolvedPlace? Nearest, SolvedPlace? Beyond);
+    DistanceObstacle Obstacle, IReadOnlyList<SolvedPlace> Places, SolvedPlace? Nearest, SolvedPlace? Powered, SolvedPlace? Beyond);
 
 /// <summary>Solves for the distances of a source that give a wanted light.</summary>
 public static class DistanceSolver
@@ -56,19 +57,22 @@ public static class DistanceSolver
         ];
         if (places.Length > 0)
         {
-            return new(DistanceObstacle.None, places, Nearest: null, Beyond: null);
+            return new(DistanceObstacle.None, places, Nearest: null, Powered: null, Beyond: null);
         }
 
         var nearest = scan.Closest(wantedStops, nearestMm, farthestMm) is { } closest ? At(closest) : null;
+        var powered = nearest is null
+            ? null
+            : SolvedPlace.At(scan, nearest.DistanceMm, scan.Line.Light(nearest.DistanceMm), bandStops);
         var roots = scan.Roots(wantedStops, LeastMm, MostMm);
         if (roots.Count > 0)
         {
             var beyond = roots.MinBy(d => OutsideBy(d, nearestMm, farthestMm));
             var obstacle = beyond < nearestMm ? DistanceObstacle.NearestDistance : DistanceObstacle.FarthestDistance;
-            return new(obstacle, [], nearest, At(beyond));
+            return new(obstacle, [], nearest, powered, At(beyond));
         }
 
-        return new(Obstacle(scan, wantedStops, nearest), [], nearest, Beyond: null);
+        return new(Obstacle(scan, wantedStops, nearest), [], nearest, powered, Beyond: null);
 
         SolvedPlace At(double distanceMm) => SolvedPlace.At(scan, distanceMm, wanted, bandStops);
     }
