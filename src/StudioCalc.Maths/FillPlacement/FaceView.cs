@@ -23,13 +23,15 @@ public static class FaceView
     public static double SubtenseDeg(LightFace face, Vector place)
     {
         ArgumentNullException.ThrowIfNull(face);
-        Span<Vector> ways = stackalloc Vector[face.Corners.Length];
-        for (var i = 0; i < ways.Length; i++)
+        var corners = face.Corners;
+        Span<Vector> ways = stackalloc Vector[FaceOutline.MostCorners];
+        ways = ways[..corners.Length];
+        for (var i = 0; i < corners.Length; i++)
         {
-            ways[i] = (face.Corners[i] - place).Unit();
+            ways[i] = (corners[i] - place).Unit();
         }
 
-        var (largest, one, other) = (0.0, Vector.Up, Vector.Up);
+        var (a, b, largest) = (0, 0, 0.0);
         for (var i = 0; i < ways.Length; i++)
         {
             for (var j = i + 1; j < ways.Length; j++)
@@ -37,12 +39,12 @@ public static class FaceView
                 var gap = ways[i] - ways[j];
                 if (gap.Dot(gap) > largest)
                 {
-                    (largest, one, other) = (gap.Dot(gap), ways[i], ways[j]);
+                    (a, b, largest) = (i, j, gap.Dot(gap));
                 }
             }
         }
 
-        return AngleDeg(one, other);
+        return a == b ? 0 : AngleDeg(corners[a] - place, corners[b] - place);
     }
 
     /// <summary>The angles between the left and right and between the lower and upper edge; 0 for a point. (35) [deg]</summary>

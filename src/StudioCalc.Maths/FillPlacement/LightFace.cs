@@ -64,11 +64,17 @@ public sealed class LightFace
     /// <param name="outline">Its corners, counter-clockwise seen from before it; see <see cref="FaceOutline"/>.</param>
     /// <param name="coreWidthShare">Width of a core over that of the face; 0 for none.</param>
     /// <param name="coreRatio">Luminance of the core over that of the rim.</param>
+    /// <exception cref="ArgumentException">The outline has fewer than 3 or more than <see cref="FaceOutline.MostCorners"/> corners.</exception>
     public static LightFace Of(
         FaceAxes axes, IReadOnlyList<(double Right, double Up)> outline, double coreWidthShare = 0, double coreRatio = 1)
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(outline);
+        if (outline.Count is < 3 or > FaceOutline.MostCorners)
+        {
+            throw new ArgumentException("A face has from 3 to 128 corners.", nameof(outline));
+        }
+
         var area = Abs(FaceOutline.Area(outline));
         var weighed = area * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
         return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area, weighed);
@@ -140,15 +146,15 @@ public sealed class LightFace
     private double FlatLight<TTrail>(in LightPoint at, ref TTrail trail)
         where TTrail : struct, ITrail
     {
+        var F = Factor(_corners, at, ref trail);
         var pi = trail.Given("pi", PI, "", "half a turn");
-        var F = PolygonLight.Factor(_corners, at.Place, at.Normal, ref trail);
         if (_core.Length == 0)
         {
             return trail.Let("e", pi * F, "sr", "fill placement (5)");
         }
 
         var e = trail.Let("e", pi * F, "sr", "fill placement (5), with the rim's luminance all over");
-        F = PolygonLight.Factor(_core, at.Place, at.Normal, ref trail);
+        F = Factor(_core, at, ref trail);
         var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
         return trail.Let("e", e + pi * (q - 1) * F, "sr", "fill placement (5)");
     }
@@ -170,4 +176,10 @@ public sealed class LightFace
         var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
         return trail.Let("e", e + (q - 1) * (pi * F + W) / 2, "sr", "fill placement (6)");
     }
+
+    // Nobody redoes a disc's polygon corner by corner.
+    private static double Factor<TTrail>(Vector[] corners, in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail => corners.Length < FaceOutline.DiscCorners
+            ? PolygonLight.Factor(corners, at.Place, at.Normal, ref trail)
+            : trail.Given("F", PolygonLight.Factor(corners, at.Place, at.Normal), "", "fill placement (1), the disc as a polygon");
 }

@@ -62,7 +62,8 @@ public static class PolygonLight
             S = Add(S, last, first, normal, ref trail);
         }
 
-        return trail.Let("F", Max(0, S / (2 * PI)), "", "fill placement (1)");
+        var pi = trail.Given("pi", PI, "", "half a turn");
+        return trail.Let("F", Max(0, S / (2 * pi)), "", "fill placement (1)");
 
         void Reach(Vector to, ref TTrail trail)
         {
