@@ -20,11 +20,14 @@ internal static class DistanceNotes
     /// <summary>Notes where inverse square would miss by more than the band.</summary>
     public static void NoteInverseSquare(this RequestContext context, SolvedPlace place, double bandStops, string field)
     {
-        if (place is { InverseSquareMm: { } distance, InverseSquareOverStops: { } over } && Math.Abs(over) > bandStops)
+        if (Misses(place, bandStops) && place is { InverseSquareMm: { } distance, InverseSquareOverStops: { } over })
         {
             context.Advisories.Add(Advise.InverseSquareMisses(field, distance, over));
         }
     }
+
+    /// <summary>Whether inverse square would miss by more than the band.</summary>
+    public static bool Misses(SolvedPlace place, double bandStops) => Math.Abs(place.InverseSquareOverStops ?? 0) > bandStops;
 
     /// <summary>Notes how much less flat food gets than a receiver that faces the source.</summary>
     public static void NoteFlatFood(this RequestContext context, LightLine line, double distanceMm, string field)

@@ -12,7 +12,11 @@ internal static class FillNotes
         if (ways.Count > 0)
         {
             var first = ways[0];
-            context.NoteInverseSquare(first.Place, read.Input.BandStops, Field(0) + ".place");
+            if (First(ways, way => DistanceNotes.Misses(way.Place, read.Input.BandStops)) is { } missing)
+            {
+                context.NoteInverseSquare(ways[missing].Place, read.Input.BandStops, Field(missing) + ".place");
+            }
+
             context.NoteFlatFood(first.Scan.Line, first.Place.DistanceMm, Field(0));
             if (First(ways, way => double.IsPositiveInfinity(way.Softness.PenumbraMm ?? 0)) is { } open)
             {
