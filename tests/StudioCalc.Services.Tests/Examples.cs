@@ -48,6 +48,10 @@ internal static class Examples
 
     public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
 
+    public static SolveDistanceRequest SolveDistance() => Read<SolveDistanceRequest>("solve-distance.json");
+
+    public static PlanFillRequest PlanFill() => Read<PlanFillRequest>("plan-fill.json");
+
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
     private static T Read<T>(string file)

@@ -83,7 +83,7 @@ public static class DistanceSolver
 
     private static DistanceObstacle Obstacle(LineScan scan, double wantedStops, SolvedPlace? nearest)
     {
-        if (scan.IsDark)
+        if (scan.Closest(wantedStops, LeastMm, MostMm) is null)
         {
             return DistanceObstacle.Dark;
         }

@@ -41,9 +41,6 @@ public sealed class LineScan
     /// <summary>The line.</summary>
     public LightLine Line { get; }
 
-    /// <summary>Whether the receiver gets any light from anywhere along the line.</summary>
-    public bool IsDark => _stops.All(double.IsNegativeInfinity);
-
     /// <summary>Every distance in a range with a wanted light, the nearest to the aim point first. [mm]</summary>
     /// <param name="wantedStops">The wanted light, in stops of e.</param>
     /// <param name="nearestMm">The near end of the range. [mm]</param>

@@ -119,7 +119,6 @@ public sealed class LineScanTests
     {
         var line = Lines.Octabox(new Vector(0, 1, -1).Unit(), elevationDeg: 45);
         var scan = new LineScan(line);
-        Assert.True(scan.IsDark);
         Assert.Null(scan.Closest(0, 100, 1000));
         Assert.Empty(scan.Roots(0, 100, 1000));
     }
