@@ -15,6 +15,8 @@ internal static class PlanFillReader
 
     private static readonly FieldPath Root = FieldPath.Root(PlanFillRequest.Descriptor);
     private static readonly FieldPath SourcePath = Root[PlanFillRequest.SourceFieldNumber];
+    private static readonly FieldPath IsoPath = SourcePath[LightSource.CalibrationFieldNumber][SourceCalibration.ReadingFieldNumber][
+        CalibrationReading.ReadingFieldNumber][Reading.FlashFieldNumber][FlashReading.SettingsFieldNumber][FlashSettings.IsoFieldNumber];
 
     /// <summary>Reads the request; null after noting a bad field.</summary>
     public static FillRead? Read<TTrail>(RequestContext context, PlanFillRequest request, ref TTrail trail)
@@ -89,13 +91,13 @@ internal static class PlanFillReader
         }
 
         // Reading the source has noted a bad one already.
-        return context.Silent().Read(source.Power ?? reading.Power, SourcePath[LightSource.PowerFieldNumber]);
+        return context.Silent().Read(source.Power ?? reading.Power, at[CalibrationReading.PowerFieldNumber]);
     }
 
     private static double MeterIso(RequestContext context, LightSource source)
     {
         var settings = source.Calibration?.Reading?.Reading.Flash?.Settings;
-        return settings is null ? UsualIso : context.Silent().Read(settings.Iso, SourcePath) ?? UsualIso;
+        return settings is null ? UsualIso : context.Silent().Read(settings.Iso, IsoPath) ?? UsualIso;
     }
 
     private static Maths.FillPreference ToMaths(V1.FillPreference preference) => preference switch

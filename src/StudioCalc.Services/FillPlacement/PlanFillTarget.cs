@@ -65,7 +65,8 @@ internal static class PlanFillTarget
 
         if (under.Reading.Continuous.Settings is { } settings)
         {
-            return context.Silent().Read(settings.ShutterSpeed, readingPath);
+            var settingsPath = readingPath[Reading.ContinuousFieldNumber][ContinuousReading.SettingsFieldNumber];
+            return context.Silent().Read(settings.ShutterSpeed, settingsPath[V1.CameraSettings.ShutterSpeedFieldNumber]);
         }
 
         context.Violations.Add(at.ToString(), RefusalReason.Required,
