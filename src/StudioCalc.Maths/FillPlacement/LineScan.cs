@@ -5,7 +5,7 @@ namespace StudioCalc.Maths;
 /// <summary>The light along a line, looked through from end to end so that every distance with a wanted light is found.</summary>
 /// <remarks>
 /// <para>Light need not fall with distance: a flat receiver near a face whose lower edge is above it gets most at some distance, and a
-/// receiver beside the line may be behind the face first. So the line is sampled at 48 distances a decade from 0.01 mm to 1 km, as finely
+/// receiver beside the line may be behind the face first. So the line is sampled at 32 distances a decade from 0.01 mm to 1 km, as finely
 /// about the distance at which the face passes the receiver, and where the face crosses the receiver's horizon; each sample that is
 /// above or below both its neighbours is refined to the turning point; between neighbours the light then rises or falls throughout. Each
 /// crossing is narrowed by secants within a bracket that also halves, to 1e-12 stop or the last bit.</para>
@@ -18,7 +18,7 @@ public sealed class LineScan
     /// <summary>The farthest distance looked at. [mm]</summary>
     public const double FarthestMm = 1e6;
 
-    private const int SamplesPerDecade = 48;
+    private const int SamplesPerDecade = 32;
     private const double EndRounding = 1e-9;
     private const double LandedStops = 1e-7;
 
@@ -34,8 +34,9 @@ public sealed class LineScan
         double[] at = [.. Samples(line).Where(d => d is >= NearestMm and <= FarthestMm).Distinct().Order()];
         double[] stops = [.. at.Select(line.LightStops)];
         double[] turns = [.. Turns(at, stops)];
-        _distances = [.. at.Concat(turns).Distinct().Order()];
-        _stops = [.. _distances.Select(line.LightStops)];
+        _distances = [.. at, .. turns];
+        _stops = [.. stops, .. turns.Select(line.LightStops)];
+        Array.Sort(_distances, _stops);
     }
 
     /// <summary>The line.</summary>

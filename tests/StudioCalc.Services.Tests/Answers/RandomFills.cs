@@ -39,7 +39,7 @@ internal static class RandomFills
 
         if (request.PowerSteps is { } steps)
         {
-            steps.HighestPower = null;
+            (steps.Scale, steps.HighestPower) = (StopScale.Whole, null);
         }
 
         if (request.Reading is { Flash: null })
@@ -52,9 +52,16 @@ internal static class RandomFills
             under.ShutterSpeed = under.Reading.Flash is null ? under.ShutterSpeed ?? new() { Mark = "1/60" } : null;
         }
 
-        while (request.Directions.Count > 2)
+        Shorten(request.Directions);
+        Shorten(request.PowerList?.Powers);
+        Shorten(request.DistanceList?.DistancesMm);
+    }
+
+    private static void Shorten<T>(Google.Protobuf.Collections.RepeatedField<T>? list)
+    {
+        while (list?.Count > 2)
         {
-            request.Directions.RemoveAt(2);
+            list.RemoveAt(2);
         }
     }
 
