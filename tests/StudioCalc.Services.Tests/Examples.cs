@@ -48,6 +48,10 @@ internal static class Examples
 
     public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
 
+    public static SolveDistanceRequest SolveDistance() => Read<SolveDistanceRequest>("solve-distance.json");
+
+    public static PlanFillRequest PlanFill() => Read<PlanFillRequest>("plan-fill.json");
+
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
     public static MapFallOffRequest FallOff() => Read<MapFallOffRequest>("map-fall-off.json");

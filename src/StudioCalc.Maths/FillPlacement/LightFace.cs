@@ -93,6 +93,15 @@ public sealed class LightFace
             [.. corners.Select(corner => axes.At((corner - Axes.Centre).Dot(Axes.Right), (corner - Axes.Centre).Dot(Axes.Up)))];
     }
 
+    /// <summary>The same face elsewhere, turned as it is.</summary>
+    /// <param name="way">How far it moves. [mm]</param>
+    public LightFace ShiftedBy(Vector way)
+    {
+        return new(Axes.ShiftedBy(way), Shifted(_corners), Shifted(_core), _coreRatio, Area, WeighedArea);
+
+        Vector[] Shifted(Vector[] corners) => [.. corners.Select(corner => corner + way)];
+    }
+
     /// <summary>Light e that a receiver gets by unit luminance of the rim, or by unit intensity of a point. [sr, or 1/mm²]</summary>
     /// <param name="at">The receiver.</param>
     public double Light(in LightPoint at)

@@ -61,6 +61,7 @@ internal static class RandomRequests
         }
 
         RandomSources.MakeSense(request);
+        RandomFills.MakeSense(request);
         if (request is V1.FollowBackLightRequest { Readings: var readings })
         {
             foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
