@@ -63,7 +63,7 @@ public sealed partial class AdvisoryTests
     [MemberData(nameof(Codes))]
     public void EveryCode_HasAPair_ThatRaisesItAndDoesNot(AdvisoryCode code)
     {
-        var pair = Assert.Single(AllPairs.Where(pairs => pairs.ContainsKey(code)))[code];
+        var pair = Assert.Single(AllPairs, pairs => pairs.ContainsKey(code))[code];
         var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
         Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);
         Assert.NotEmpty(raised.Text);
