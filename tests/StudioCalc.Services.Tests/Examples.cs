@@ -48,6 +48,8 @@ internal static class Examples
 
     public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
 
+    public static EvaluateWindowRequest Window() => Read<EvaluateWindowRequest>("evaluate-window.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -54,7 +54,8 @@ public sealed partial class AdvisoryTests
             Pairs.TryGetValue(code, out var pair) || SolvingPairs.TryGetValue(code, out pair) || FlashPairs.TryGetValue(code, out pair)
                 || FocusPairs.TryGetValue(code, out pair)
                 || ZonePairs.TryGetValue(code, out pair)
-                || FramesPairs.TryGetValue(code, out pair),
+                || FramesPairs.TryGetValue(code, out pair)
+                || WindowPairs.TryGetValue(code, out pair),
             $"{code} has no pair of requests.");
         var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
         Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);
