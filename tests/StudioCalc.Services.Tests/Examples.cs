@@ -50,6 +50,8 @@ internal static class Examples
 
     public static EvaluateWindowRequest Window() => Read<EvaluateWindowRequest>("evaluate-window.json");
 
+    public static TrackSunRequest Sun() => Read<TrackSunRequest>("track-sun.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -42,4 +42,19 @@ internal static partial class Advise
         + "skyline where it is bright, such as snow or a sunlit wall.",
         field,
         ("sill_below_mm", sillBelowMm));
+
+    public static Advisory SunOnPlate(double totalS) => Make(
+        AdvisoryCode.SunOnPlate,
+        AdvisorySeverity.Warning,
+        "Direct sun reaches the plate. It is in no other number: it adds several stops, casts hard shadows, and moves across the set by "
+        + "15 degrees an hour. Shoot around it, or put diffusion over the whole window.",
+        "spells",
+        ("total_s", totalS));
+
+    public static Advisory SunBurns() => Make(
+        AdvisoryCode.SunBurns,
+        AdvisorySeverity.Caution,
+        "Never look at the sun through a lens or finder. Keep silver cards, mirrors, lenses and filled glasses out of its beam: they "
+        + "can blind people and set things on fire. It also warms the food.",
+        "spells");
 }

@@ -22,7 +22,20 @@ public sealed partial class AdvisoryTests
         [AdvisoryCode.GroundTakenAsDark] = (
             () => Window(request => request.Window.SillHeightMm = 700),
             () => Window(request => (request.Window.SillHeightMm, request.Window.SkylineLuminanceShare) = (700, 0.2))),
+        [AdvisoryCode.SunOnPlate] = (
+            () => Sun(request => request.BearingDeg = 200),
+            () => Sun(request => request.BearingDeg = 20)),
+        [AdvisoryCode.SunBurns] = (
+            () => Sun(request => request.DistanceMm = 1000),
+            () => Sun(request => request.DistanceMm = 4000)),
     };
+
+    private static TrackSunResponse Sun(Action<TrackSunRequest> change)
+    {
+        var request = Examples.Sun();
+        change(request);
+        return Calls.FillPlacement.TrackSun(request);
+    }
 
     private static EvaluateWindowResponse Window(Action<EvaluateWindowRequest> change)
     {
