@@ -63,9 +63,12 @@ internal sealed class RandomMessage(
 
     private Gen<Action<IMessage>> List(FieldDescriptor field)
     {
+        // Mostly a few items: a long list of long lists takes its time and shows nothing more.
         var rules = FieldRules.Of(field);
-        var most = (rules.MaxCount ?? 3) + (IsBoundary ? 2 : 0);
-        return Value(field, rules.Items ?? new()).List[IsBoundary ? 0 : rules.MinCount, most].Select(items => (Action<IMessage>)(message =>
+        var (least, most) = (IsBoundary ? 0 : rules.MinCount, (rules.MaxCount ?? 3) + (IsBoundary ? 2 : 0));
+        var item = Value(field, rules.Items ?? new());
+        var length = Gen.Frequency((9, Gen.Int[least, Math.Min(least + 4, most)]), (1, Gen.Int[least, most]));
+        return length.SelectMany(count => item.List[count]).Select(items => (Action<IMessage>)(message =>
         {
             var list = (IList)field.Accessor.GetValue(message);
             foreach (var item in items)

@@ -52,6 +52,8 @@ internal static class Examples
 
     public static TrackSunRequest Sun() => Read<TrackSunRequest>("track-sun.json");
 
+    public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

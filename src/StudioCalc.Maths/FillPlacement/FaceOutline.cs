@@ -9,6 +9,9 @@ public static class FaceOutline
     /// 0.0001 stop from a twentieth of the diameter on.</summary>
     public const int DiscCorners = 128;
 
+    /// <summary>The most corners that an outline may have.</summary>
+    public const int MostCorners = DiscCorners;
+
     /// <summary>A polygon with the area of a disc.</summary>
     /// <param name="diameterMm">The disc's diameter. [mm]</param>
     public static (double Right, double Up)[] Disc(double diameterMm)

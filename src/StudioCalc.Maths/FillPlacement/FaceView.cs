@@ -5,11 +5,12 @@ namespace StudioCalc.Maths;
 /// <summary>How a face looks from a place.</summary>
 /// <remarks>
 /// <code>
-/// s = max over corners of atan2(|a x b|, a . b)                        (12)
+/// s = max over corners of atan2(|a x b|, a . b)                                    (12)
 /// p = A (c . k) (c . n) / (d^4 e)     a point in the face's centre over the face   (13)
+/// F = e A0 / (pi A)                   share of a full view                         (14)
 /// </code>
-/// <para>s: subtense, the largest angle between two corners a, b from the place; exact for outlines without curves. A: area of the
-/// face, its core weighed by luminance. c: way from receiver to centre, d its length; -k: the way that the face looks; n: the
+/// <para>s: subtense, the largest angle between two corners a, b from the place; exact for outlines without curves. A, A0: area of the
+/// face with and without its core weighed by luminance. c: way from receiver to centre, d its length; -k: the way that the face looks; n: the
 /// receiver's normal. e: light of the face, <see cref="LightFace"/>.</para>
 /// </remarks>
 public static class FaceView
@@ -20,17 +21,43 @@ public static class FaceView
     public static double SubtenseDeg(LightFace face, Vector place)
     {
         ArgumentNullException.ThrowIfNull(face);
-        var largest = 0.0;
         var corners = face.Corners;
+        Span<Vector> ways = stackalloc Vector[FaceOutline.MostCorners];
+        ways = ways[..corners.Length];
         for (var i = 0; i < corners.Length; i++)
         {
-            for (var j = i + 1; j < corners.Length; j++)
+            ways[i] = (corners[i] - place).Unit();
+        }
+
+        var (a, b, least) = (0, 0, 1.0);
+        for (var i = 0; i < ways.Length; i++)
+        {
+            for (var j = i + 1; j < ways.Length; j++)
             {
-                largest = Max(largest, AngleDeg(corners[i] - place, corners[j] - place));
+                var cosine = ways[i].Dot(ways[j]);
+                if (cosine < least)
+                {
+                    (a, b, least) = (i, j, cosine);
+                }
             }
         }
 
-        return largest;
+        return a == b ? 0 : AngleDeg(corners[a] - place, corners[b] - place);
+    }
+
+    /// <summary>Light of a face over that of one of the same mean luminance all around, from 0 to 1. (14)</summary>
+    /// <param name="face">A face, not a point.</param>
+    /// <param name="light">Its light e at a receiver.</param>
+    /// <param name="trail">Follows the sum.</param>
+    /// <param name="answerField">The answer field that equals it.</param>
+    public static double Share<TTrail>(LightFace face, double light, ref TTrail trail, string answerField)
+        where TTrail : struct, ITrail
+    {
+        ArgumentNullException.ThrowIfNull(face);
+        var pi = trail.Given("pi", PI, "", "half a turn");
+        var e = trail.Given("e", light, "sr", "light of the face, by unit luminance of the rim");
+        var r = trail.Given("r", face.Area / face.WeighedArea, "", "rim's luminance over the mean");
+        return trail.Let("F", e * r / pi, "", "fill placement (14)", answerField);
     }
 
     /// <summary>The angle between two directions. [deg]</summary>

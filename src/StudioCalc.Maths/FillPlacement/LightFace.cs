@@ -37,8 +37,8 @@ public sealed class LightFace
     private readonly Vector[] _core;
     private readonly double _coreRatio;
 
-    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio, double weighedArea) =>
-        (Axes, _corners, _core, _coreRatio, WeighedArea) = (axes, corners, core, coreRatio, weighedArea);
+    private LightFace(FaceAxes axes, Vector[] corners, Vector[] core, double coreRatio, double area, double weighedArea) =>
+        (Axes, _corners, _core, _coreRatio, Area, WeighedArea) = (axes, corners, core, coreRatio, area, weighedArea);
 
     /// <summary>Where it stands.</summary>
     public FaceAxes Axes { get; }
@@ -49,25 +49,35 @@ public sealed class LightFace
     /// <summary>Whether it is a point.</summary>
     public bool IsPoint => _corners.Length == 0;
 
+    /// <summary>Its area; 0 for a point. [mm²]</summary>
+    public double Area { get; }
+
     /// <summary>Its area, with that of its core weighed by luminance; 0 for a point. [mm²]</summary>
     public double WeighedArea { get; }
 
     /// <summary>A point.</summary>
     /// <param name="axes">Where it stands.</param>
-    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1, 0);
+    public static LightFace Point(FaceAxes axes) => new(axes, [], [], 1, 0, 0);
 
     /// <summary>A face.</summary>
     /// <param name="axes">Where it stands.</param>
     /// <param name="outline">Its corners, counter-clockwise seen from before it; see <see cref="FaceOutline"/>.</param>
     /// <param name="coreWidthShare">Width of a core over that of the face; 0 for none.</param>
     /// <param name="coreRatio">Luminance of the core over that of the rim.</param>
+    /// <exception cref="ArgumentException">The outline has fewer than 3 or more than <see cref="FaceOutline.MostCorners"/> corners.</exception>
     public static LightFace Of(
         FaceAxes axes, IReadOnlyList<(double Right, double Up)> outline, double coreWidthShare = 0, double coreRatio = 1)
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(outline);
-        var area = Abs(FaceOutline.Area(outline)) * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
-        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area);
+        if (outline.Count is < 3 or > FaceOutline.MostCorners)
+        {
+            throw new ArgumentException("A face has from 3 to 128 corners.", nameof(outline));
+        }
+
+        var area = Abs(FaceOutline.Area(outline));
+        var weighed = area * (1 + (coreRatio - 1) * coreWidthShare * coreWidthShare);
+        return new(axes, Scaled(1), coreWidthShare > 0 ? Scaled(coreWidthShare) : [], coreRatio, area, weighed);
 
         Vector[] Scaled(double share) => [.. outline.Select(corner => axes.At(corner.Right * share, corner.Up * share))];
     }
@@ -77,7 +87,7 @@ public sealed class LightFace
     public LightFace MovedTo(FaceAxes axes)
     {
         ArgumentNullException.ThrowIfNull(axes);
-        return new(axes, Moved(_corners), Moved(_core), _coreRatio, WeighedArea);
+        return new(axes, Moved(_corners), Moved(_core), _coreRatio, Area, WeighedArea);
 
         Vector[] Moved(Vector[] corners) =>
             [.. corners.Select(corner => axes.At((corner - Axes.Centre).Dot(Axes.Right), (corner - Axes.Centre).Dot(Axes.Up)))];
@@ -110,10 +120,27 @@ public sealed class LightFace
         return at.Collector == Collector.Dome ? DomeLight(at, ref trail) : FlatLight(at, ref trail);
     }
 
-    /// <summary>Configuration factor of the whole outline, from 0 to 1.</summary>
-    /// <param name="at">The receiver; always taken as flat.</param>
-    public double Factor(in LightPoint at) =>
-        !IsPoint && IsBefore(at.Place) ? PolygonLight.Factor(_corners, at.Place, at.Normal) : 0;
+    /// <summary>Light of the part within half-spaces, as through an opening. [sr, or 1/mm²]</summary>
+    /// <param name="at">The receiver.</param>
+    /// <param name="within">The half-spaces.</param>
+    public double LightWithin(in LightPoint at, ReadOnlySpan<HalfSpace> within)
+    {
+        if (!IsBefore(at.Place))
+        {
+            return 0;
+        }
+
+        if (IsPoint)
+        {
+            return HalfSpace.AllHold(within, Axes.Centre) ? Light(at) : 0;
+        }
+
+        var light = Part(_corners, at, within);
+        return _core.Length == 0 ? light : light + (_coreRatio - 1) * Part(_core, at, within);
+
+        static double Part(Vector[] corners, in LightPoint at, ReadOnlySpan<HalfSpace> within) =>
+            HalfSpace.Cut(corners, within) is { Length: >= 3 } left ? PolygonLight.Light(left, at) : 0;
+    }
 
     /// <summary>Whether a place is on the lit side.</summary>
     public bool IsBefore(Vector place) => IsPoint || (place - Axes.Centre).Dot(Axes.Facing) > 0;
@@ -132,15 +159,15 @@ public sealed class LightFace
     private double FlatLight<TTrail>(in LightPoint at, ref TTrail trail)
         where TTrail : struct, ITrail
     {
+        var F = Factor(_corners, at, ref trail);
         var pi = trail.Given("pi", PI, "", "half a turn");
-        var F = PolygonLight.Factor(_corners, at.Place, at.Normal, ref trail);
         if (_core.Length == 0)
         {
             return trail.Let("e", pi * F, "sr", "fill placement (5)");
         }
 
         var e = trail.Let("e", pi * F, "sr", "fill placement (5), with the rim's luminance all over");
-        F = PolygonLight.Factor(_core, at.Place, at.Normal, ref trail);
+        F = Factor(_core, at, ref trail);
         var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
         return trail.Let("e", e + pi * (q - 1) * F, "sr", "fill placement (5)");
     }
@@ -162,4 +189,10 @@ public sealed class LightFace
         var q = trail.Given("q", _coreRatio, "", "luminance of the core over the rim");
         return trail.Let("e", e + (q - 1) * (pi * F + W) / 2, "sr", "fill placement (6)");
     }
+
+    // Nobody redoes a disc's polygon corner by corner.
+    private static double Factor<TTrail>(Vector[] corners, in LightPoint at, ref TTrail trail)
+        where TTrail : struct, ITrail => corners.Length < FaceOutline.DiscCorners
+            ? PolygonLight.Factor(corners, at.Place, at.Normal, ref trail)
+            : trail.Given("F", PolygonLight.Factor(corners, at.Place, at.Normal), "", "fill placement (1), the disc as a polygon");
 }

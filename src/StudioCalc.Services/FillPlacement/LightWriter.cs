@@ -58,40 +58,40 @@ internal static class LightWriter
         {
             var source = sources[i];
             trail.Section(source.Name.Length > 0 ? source.Name : FormattableString.Invariant($"source {i}"));
-            var light = source.Face.Light(at, ref trail);
-            var part = View(source.Face, at, light);
+            metered[i] = source.Face.Light(at, ref trail);
+            var part = View(source, at, metered[i], $"{field}sources[{i}].", ref trail);
             answer.Sources.Add(part);
-            metered[i] = light;
             if (source.Level is not { } level)
             {
                 continue;
             }
 
-            var amount = level.At(light, ref trail);
+            var amount = level.At(metered[i], ref trail);
             metered[i] = level.Metered(amount, at.Collector, ref trail);
-            sum = sum.With(level.IsFlash, metered[i]);
+            sum = sum.With(level.IsFlash, amount, metered[i]);
             if (level.IsFlash)
             {
                 part.ExposureLxS = amount;
-                answer.ExposureLxS += amount;
             }
             else
             {
                 part.IlluminanceLx = amount;
-                answer.IlluminanceLx += amount;
             }
         }
 
         trail.Section("sum");
-        Sum(answer, sum, settings, scale, field, ref trail);
+        Sum(answer, sources, sum, settings, scale, field, ref trail);
         return (answer, Share(answer, sources, metered, sum, settings));
     }
 
-    private static SourceLight View(LightFace face, in LightPoint at, double light)
+    private static SourceLight View<TTrail>(SourceRead source, in LightPoint at, double light, string field, ref TTrail trail)
+        where TTrail : struct, ITrail
     {
+        var face = source.Face;
         var part = new SourceLight
         {
-            DistanceMm = (face.Axes.Centre - at.Place).Length,
+            Name = source.Name,
+            DistanceMm = trail.Given("d", (face.Axes.Centre - at.Place).Length, "mm", "distance to the centre", field + "distance_mm"),
             SubtenseDeg = FaceView.SubtenseDeg(face, at.Place),
             DarkReason = light > 0 ? DarkReason.Unspecified
                 : face.IsBefore(at.Place) ? DarkReason.FacesAway
@@ -99,7 +99,7 @@ internal static class LightWriter
         };
         if (!face.IsPoint)
         {
-            part.ConfigurationFactor = face.Factor(at);
+            part.ConfigurationFactor = FaceView.Share(face, light, ref trail, field + "configuration_factor");
             if (FaceView.PointOverstatesStops(face, at) is { } stops)
             {
                 part.PointOverstatesStops = stops;
@@ -110,9 +110,25 @@ internal static class LightWriter
     }
 
     private static void Sum<TTrail>(
-        ReceivedLight answer, LightSum sum, Maths.CameraSettings? settings, Maths.StopScale scale, string field, ref TTrail trail)
+        ReceivedLight answer,
+        IReadOnlyList<SourceRead> sources,
+        LightSum sum,
+        Maths.CameraSettings? settings,
+        Maths.StopScale scale,
+        string field,
+        ref TTrail trail)
         where TTrail : struct, ITrail
     {
+        if (sources.Any(source => source.Level?.IsFlash == true))
+        {
+            answer.ExposureLxS = trail.Given("Hf", sum.FlashLxS, "lx s", "the sum of H of flashes", field + "exposure_lx_s");
+        }
+
+        if (sources.Any(source => source.Level?.IsFlash == false))
+        {
+            answer.IlluminanceLx = trail.Given("Hc", sum.SteadyLx, "lx", "the sum of H of sources that stay on", field + "illuminance_lx");
+        }
+
         if (sum.Flash > 0)
         {
             answer.FlashMeters = CameraWriter.Aperture(sum.FlashFNumber(settings?.Iso ?? UsualIso), scale);

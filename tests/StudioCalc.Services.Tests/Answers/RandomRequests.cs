@@ -60,6 +60,7 @@ internal static class RandomRequests
             }
         }
 
+        RandomSources.MakeSense(request);
         if (request is V1.FollowBackLightRequest { Readings: var readings })
         {
             foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
@@ -70,7 +71,7 @@ internal static class RandomRequests
     }
 
     // What the rules between fields refuse is made seldom or never, so that most requests have an answer.
-    private static Gen<object>? Own(FieldDescriptor field) => (field.ContainingType.Name, field.Name) switch
+    private static Gen<object>? Own(FieldDescriptor field) => RandomSources.Own(field) ?? (field.ContainingType.Name, field.Name) switch
     {
         ("Aperture", "mark") => Gen.OneOf<object>("f/1.4", "2", "f/2.8", "f/4", "5.6", "f/8", "11", "f/16", "f/22"),
         ("ShutterSpeed", "mark") => Gen.OneOf<object>("1/4000", "1/250", "1/125", "1/60", "1/30", "1/8", "1", "30 s"),

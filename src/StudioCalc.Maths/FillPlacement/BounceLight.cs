@@ -1,0 +1,201 @@
+using static System.Math;
+
+namespace StudioCalc.Maths;
+
+/// <summary>Light that a matt or a mirroring rectangle sends on from sources, by one reflection and for a reflectance of 1.</summary>
+/// <remarks>
+/// <code>
+/// B1 = sum over patches of (E / pi) e'                                  matt       (72)
+/// B1 = light of the sources within the mirror's edges at p', n'         mirror     (73)
+/// p' = p - 2 (p - m) . k k,    n' = n - 2 n . k k                                  (74)
+/// </code>
+/// <para>E: illuminance in a patch's middle, from all sources. e': light of the patch at the receiver by unit luminance, exact (5).
+/// p, n: the receiver and its normal. m, k: middle of the mirror and the way that it faces. Patches are halved both ways until that
+/// changes each by less than 0.0005 of its light or 0.00001 of all, and they are no wider than half their distance from
+/// a source; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
+/// surfaces is left out, and so is what the surface blocks. Source: derived in docs/models/fill-placement.md.</para>
+/// </remarks>
+public sealed class BounceLight
+{
+    private const int Rough = 8;
+    private const int Deepest = 10;
+    private const int MostPatches = 20_000;
+
+    private readonly BounceSurface _surface;
+    private readonly IReadOnlyList<(LightFace Face, double Strength)> _sources;
+    private readonly LightPoint _at;
+    private readonly double _whole;
+
+    private BounceLight(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    {
+        (_surface, _sources, _at) = (surface, sources, at);
+        _whole = Even(surface, sources, at, Rough);
+    }
+
+    /// <summary>The light B1.</summary>
+    public double Light { get; private set; }
+
+    /// <summary>Patches that it is summed over; 0 for a mirror.</summary>
+    public int Patches { get; private set; }
+
+    /// <summary>What the last halving changed, over the light.</summary>
+    public double Residual { get; private set; }
+
+    /// <summary>Of a matt surface. (72)</summary>
+    /// <param name="surface">The surface.</param>
+    /// <param name="sources">The sources, each with its luminance or intensity.</param>
+    /// <param name="at">The receiver.</param>
+    public static BounceLight Matt(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    {
+        ArgumentNullException.ThrowIfNull(surface);
+        ArgumentNullException.ThrowIfNull(sources);
+        var sum = new BounceLight(surface, sources, at);
+        if (surface.Face.IsBefore(at.Place))
+        {
+            sum.Divide(new(0, 0, surface.WidthMm / 2, surface.HeightMm / 2), sum.Patch(new(0, 0, surface.WidthMm / 2, surface.HeightMm / 2)), 0);
+        }
+
+        sum.Residual /= sum.Light > 0 ? sum.Light : 1;
+        return sum;
+    }
+
+    /// <summary>Of a mirror. (73)</summary>
+    /// <param name="surface">The mirror.</param>
+    /// <param name="sources">The sources, each with its luminance or intensity.</param>
+    /// <param name="at">The receiver.</param>
+    public static double Mirror(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    {
+        ArgumentNullException.ThrowIfNull(surface);
+        ArgumentNullException.ThrowIfNull(sources);
+        var k = surface.Axes.Facing;
+        var height = (at.Place - surface.Axes.Centre).Dot(k);
+        if (height <= 0)
+        {
+            return 0;
+        }
+
+        var image = new LightPoint(at.Place - k * (2 * height), at.Normal - k * (2 * at.Normal.Dot(k)), at.Collector);
+        Span<HalfSpace> within = stackalloc HalfSpace[5];
+        within[4] = new(surface.Axes.Centre, k);
+        var corners = surface.Face.Corners;
+        for (var i = 0; i < 4; i++)
+        {
+            var edge = (corners[i] - image.Place).Cross(corners[(i + 1) % 4] - image.Place);
+            within[i] = new(image.Place, edge.Dot(surface.Axes.Centre - image.Place) < 0 ? -edge : edge);
+        }
+
+        var sum = 0.0;
+        foreach (var (face, strength) in sources)
+        {
+            sum += strength * face.LightWithin(image, within);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Of a matt surface in equal patches without halving: quick, and good enough to compare directions.</summary>
+    /// <param name="surface">The surface.</param>
+    /// <param name="sources">The sources, each with its luminance or intensity.</param>
+    /// <param name="at">The receiver.</param>
+    /// <param name="side">Patches along a side.</param>
+    public static double Even(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, int side)
+    {
+        ArgumentNullException.ThrowIfNull(surface);
+        ArgumentNullException.ThrowIfNull(sources);
+        if (!surface.Face.IsBefore(at.Place))
+        {
+            return 0;
+        }
+
+        var (halfRight, halfUp) = (surface.WidthMm / 2 / side, surface.HeightMm / 2 / side);
+        var sum = 0.0;
+        for (var i = 0; i < side; i++)
+        {
+            for (var j = 0; j < side; j++)
+            {
+                sum += Patch(surface, sources, at, new(
+                    (2 * i + 1) * halfRight - surface.WidthMm / 2, (2 * j + 1) * halfUp - surface.HeightMm / 2, halfRight, halfUp));
+            }
+        }
+
+        return sum;
+    }
+
+    private void Divide(Area area, double light, int depth)
+    {
+        Span<Area> parts = stackalloc Area[4];
+        Span<double> lights = stackalloc double[4];
+        var halved = 0.0;
+        for (var i = 0; i < 4; i++)
+        {
+            parts[i] = area.Quarter(i);
+            lights[i] = Patch(parts[i]);
+            halved += lights[i];
+        }
+
+        var change = Abs(halved - light);
+        if (depth == Deepest || Patches >= MostPatches
+            || (depth >= 2 && change <= 5e-4 * halved + 1e-5 * _whole && IsSmall(area)))
+        {
+            Patches += 4;
+            Light += Max(0, (4 * halved - light) / 3);
+            Residual += change / 3;
+            return;
+        }
+
+        for (var i = 0; i < 4; i++)
+        {
+            Divide(parts[i], lights[i], depth + 1);
+        }
+    }
+
+    private bool IsSmall(Area area)
+    {
+        var middle = _surface.Axes.At(area.Right, area.Up);
+        var nearest = double.PositiveInfinity;
+        foreach (var (face, _) in _sources)
+        {
+            nearest = Min(nearest, (face.Axes.Centre - middle).Length);
+            foreach (var corner in face.Corners)
+            {
+                nearest = Min(nearest, (corner - middle).Length);
+            }
+        }
+
+        return Max(area.HalfRight, area.HalfUp) <= nearest / 4;
+    }
+
+    private double Patch(Area area) => Patch(_surface, _sources, _at, area);
+
+    private static double Patch(
+        BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, Area area)
+    {
+        var axes = surface.Axes;
+        var middle = new LightPoint(axes.At(area.Right, area.Up), axes.Facing);
+        var illuminance = 0.0;
+        foreach (var (face, strength) in sources)
+        {
+            // A point source in the very middle of a patch gives it none: it lies in its plane.
+            var light = strength * face.Light(middle);
+            illuminance += double.IsFinite(light) ? light : 0;
+        }
+
+        if (illuminance <= 0)
+        {
+            return 0;
+        }
+
+        ReadOnlySpan<Vector> corners =
+        [
+            axes.At(area.Right - area.HalfRight, area.Up - area.HalfUp), axes.At(area.Right + area.HalfRight, area.Up - area.HalfUp),
+            axes.At(area.Right + area.HalfRight, area.Up + area.HalfUp), axes.At(area.Right - area.HalfRight, area.Up + area.HalfUp),
+        ];
+        return illuminance / PI * PolygonLight.Light(corners, at);
+    }
+
+    private readonly record struct Area(double Right, double Up, double HalfRight, double HalfUp)
+    {
+        public Area Quarter(int index) => new(
+            Right + (index % 2 == 0 ? -HalfRight : HalfRight) / 2, Up + (index < 2 ? -HalfUp : HalfUp) / 2, HalfRight / 2, HalfUp / 2);
+    }
+}
