@@ -54,6 +54,8 @@ internal static class Examples
 
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
+    public static EvaluateBounceRequest Bounce() => Read<EvaluateBounceRequest>("evaluate-bounce.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -10,7 +10,7 @@ public static class BounceAim
     private const int GridDeg = 15;
     private const double FirstStepDeg = 8;
     private const double LastStepDeg = 0.03;
-    private const int MostSteps = 200;
+    private const int MostSteps = 40;
 
     /// <summary>The best direction; null where none gives anything.</summary>
     /// <param name="light">What a unit direction gives, 0 or more.</param>

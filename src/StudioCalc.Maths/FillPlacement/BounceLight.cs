@@ -12,14 +12,15 @@ namespace StudioCalc.Maths;
 /// <para>E: illuminance in a patch's middle, from all sources. e': light of the patch at the receiver by unit luminance, exact (5).
 /// p, n: the receiver and its normal. m, k: middle of the mirror and the way that it faces. Patches are halved both ways until that
 /// changes each by less than 0.0005 of its light or 0.00001 of all, and they are no wider than half their distance from
-/// a source; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
+/// a source, as far as 4096 patches for all sources together go; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
 /// surfaces is left out, and so is what the surface blocks. Source: derived in docs/models/fill-placement.md.</para>
 /// </remarks>
 public sealed class BounceLight
 {
     private const int Rough = 8;
     private const int Deepest = 10;
-    private const int MostPatches = 20_000;
+    private const int MostPatches = 4096;
+    private const int FewestPatches = 256;
 
     private readonly BounceSurface _surface;
     private readonly IReadOnlyList<(LightFace Face, double Strength)> _sources;
@@ -134,7 +135,7 @@ public sealed class BounceLight
         }
 
         var change = Abs(halved - light);
-        if (depth == Deepest || Patches >= MostPatches
+        if (depth == Deepest || Patches >= Max(FewestPatches, MostPatches / _sources.Count)
             || (depth >= 2 && change <= 5e-4 * halved + 1e-5 * _whole && IsSmall(area)))
         {
             Patches += 4;
@@ -156,9 +157,10 @@ public sealed class BounceLight
         foreach (var (face, _) in _sources)
         {
             nearest = Min(nearest, (face.Axes.Centre - middle).Length);
-            foreach (var corner in face.Corners)
+            var corners = face.Corners;
+            for (var i = 0; i < corners.Length; i += 1 + corners.Length / 16)
             {
-                nearest = Min(nearest, (corner - middle).Length);
+                nearest = Min(nearest, (corners[i] - middle).Length);
             }
         }
 

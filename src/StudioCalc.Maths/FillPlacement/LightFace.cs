@@ -142,6 +142,14 @@ public sealed class LightFace
             HalfSpace.Cut(corners, within) is { Length: >= 3 } left ? PolygonLight.Light(left, at) : 0;
     }
 
+    /// <summary>The same face with an eighth of its corners where it is a disc: quick, and good enough to compare.</summary>
+    public LightFace Thinned()
+    {
+        return _corners.Length < FaceOutline.DiscCorners ? this : new(Axes, Eighth(_corners), Eighth(_core), _coreRatio, Area, WeighedArea);
+
+        static Vector[] Eighth(Vector[] corners) => [.. corners.Where((_, i) => i % 8 == 0)];
+    }
+
     /// <summary>Whether a place is on the lit side.</summary>
     public bool IsBefore(Vector place) => IsPoint || (place - Axes.Centre).Dot(Axes.Facing) > 0;
 

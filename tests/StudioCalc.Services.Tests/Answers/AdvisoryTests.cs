@@ -56,7 +56,8 @@ public sealed partial class AdvisoryTests
                 || ZonePairs.TryGetValue(code, out pair)
                 || FramesPairs.TryGetValue(code, out pair)
                 || PlacementPairs.TryGetValue(code, out pair)
-                || WindowPairs.TryGetValue(code, out pair),
+                || WindowPairs.TryGetValue(code, out pair)
+                || BouncePairs.TryGetValue(code, out pair),
             $"{code} has no pair of requests.");
         var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
         Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);

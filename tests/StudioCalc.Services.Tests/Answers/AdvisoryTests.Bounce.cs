@@ -1,0 +1,30 @@
+using Google.Protobuf;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services.Tests;
+
+public sealed partial class AdvisoryTests
+{
+    private static readonly Dictionary<AdvisoryCode, (Func<IMessage> Raises, Func<IMessage> Quiet)> BouncePairs = new()
+    {
+        [AdvisoryCode.OneReflection] = (
+            () => Bounce(request => request.Surface.Reflectance = 0.5),
+            () => Bounce(request => request.Surface.Reflectance = 0.49)),
+        [AdvisoryCode.CardInTheWay] = (
+            () => Bounce(request => request.Surface.Pose.Position.YMm = 300),
+            () => Bounce(request => (request.Surface.Pose.Position.YMm, request.DirectLightBlocked) = (300, true))),
+        [AdvisoryCode.CrumpledSilver] = (
+            () => Bounce(request => request.Surface.Surface = SurfaceKind.Mirror),
+            () => Bounce(request => request.Surface.Surface = SurfaceKind.WhiteCard)),
+        [AdvisoryCode.CardNearLamp] = (
+            () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = -5, ZMm = 175 }),
+            () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = 5, ZMm = 175 })),
+    };
+
+    private static EvaluateBounceResponse Bounce(Action<EvaluateBounceRequest> change)
+    {
+        var request = Examples.Bounce();
+        change(request);
+        return Calls.FillPlacement.EvaluateBounce(request);
+    }
+}
