@@ -11,16 +11,16 @@ namespace StudioCalc.Maths;
 /// </code>
 /// <para>E: illuminance in a patch's middle, from all sources. e': light of the patch at the receiver by unit luminance, exact (5).
 /// p, n: the receiver and its normal. m, k: middle of the mirror and the way that it faces. Patches are halved both ways until that
-/// changes each by less than 0.0005 of its light or 0.00001 of all, and they are no wider than half their distance from
-/// a source, as far as 4096 patches for all sources together go; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
+/// changes each by less than 0.001 of its light or 0.00003 of all, and they are no wider than their distance from a source,
+/// as far as 1024 patches for all sources together go; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
 /// surfaces is left out, and so is what the surface blocks. Source: derived in docs/models/fill-placement.md.</para>
 /// </remarks>
 public sealed class BounceLight
 {
     private const int Rough = 8;
     private const int Deepest = 10;
-    private const int MostPatches = 4096;
-    private const int FewestPatches = 256;
+    private const int MostPatches = 1024;
+    private const int FewestPatches = 64;
 
     private readonly BounceSurface _surface;
     private readonly IReadOnlyList<(LightFace Face, double Strength)> _sources;
@@ -136,7 +136,7 @@ public sealed class BounceLight
 
         var change = Abs(halved - light);
         if (depth == Deepest || Patches >= Max(FewestPatches, MostPatches / _sources.Count)
-            || (depth >= 2 && change <= 5e-4 * halved + 1e-5 * _whole && IsSmall(area)))
+            || (depth >= 2 && change <= 1e-3 * halved + 3e-5 * _whole && IsSmall(area)))
         {
             Patches += 4;
             Light += Max(0, (4 * halved - light) / 3);
@@ -164,7 +164,7 @@ public sealed class BounceLight
             }
         }
 
-        return Max(area.HalfRight, area.HalfUp) <= nearest / 4;
+        return Max(area.HalfRight, area.HalfUp) <= nearest / 2;
     }
 
     private double Patch(Area area) => Patch(_surface, _sources, _at, area);

@@ -20,7 +20,7 @@ public sealed class BounceTests
         var at = new LightPoint(new(0, 0, 30), (Card.Axes.Centre - new Vector(0, 0, 30)).Unit(), collector);
         var random = new Random(seed);
         var (sum, square) = (0.0, 0.0);
-        const int Rays = 400_000;
+        const int Rays = 200_000;
         for (var i = 0; i < Rays; i++)
         {
             var on = Card.Axes.At((random.NextDouble() - 0.5) * Card.WidthMm, (random.NextDouble() - 0.5) * Card.HeightMm);
@@ -84,7 +84,7 @@ public sealed class BounceTests
         var at = new LightPoint(new(0, 0, 30), (mirror.Axes.Centre - new Vector(0, 0, 30)).Unit());
         var random = new Random(3);
         var (sum, square) = (0.0, 0.0);
-        const int Rays = 400_000;
+        const int Rays = 200_000;
         for (var i = 0; i < Rays; i++)
         {
             var on = mirror.Axes.At((random.NextDouble() - 0.5) * mirror.WidthMm, (random.NextDouble() - 0.5) * mirror.HeightMm);
