@@ -56,6 +56,8 @@ internal static class Examples
 
     public static EvaluateBounceRequest Bounce() => Read<EvaluateBounceRequest>("evaluate-bounce.json");
 
+    public static EvaluateShadowRequest Shadow() => Read<EvaluateShadowRequest>("evaluate-shadow.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -142,6 +142,10 @@ public sealed class LightFace
             HalfSpace.Cut(corners, within) is { Length: >= 3 } left ? PolygonLight.Light(left, at) : 0;
     }
 
+    /// <summary>The outline with weight 1, and that of the core with its luminance over the rim's: lights to be added.</summary>
+    public IReadOnlyList<(Vector[] Corners, double Weight)> Layers() =>
+        _core.Length == 0 ? [(_corners, 1)] : [(_corners, 1), (_core, _coreRatio - 1)];
+
     /// <summary>The same face with an eighth of its corners where it is a disc: quick, and good enough to compare.</summary>
     public LightFace Thinned()
     {

@@ -19,7 +19,17 @@ public sealed partial class AdvisoryTests
         [AdvisoryCode.CardNearLamp] = (
             () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = -5, ZMm = 175 }),
             () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = 5, ZMm = 175 })),
+        [AdvisoryCode.CoarseCells] = (
+            () => Shadow(request => request.Cells = 8),
+            () => Shadow(request => request.Cells = 64)),
     };
+
+    private static EvaluateShadowResponse Shadow(Action<EvaluateShadowRequest> change)
+    {
+        var request = Examples.Shadow();
+        change(request);
+        return Calls.FillPlacement.EvaluateShadow(request);
+    }
 
     private static EvaluateBounceResponse Bounce(Action<EvaluateBounceRequest> change)
     {

@@ -115,6 +115,8 @@ internal static class RandomRequests
         ("WindowPlace", "window" or "up") => Gen.Const<object>(true),
         ("EvaluateWindowRequest", "reading") => Maker.Of(V1.ContinuousReading.Descriptor)
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
+        ("EvaluateShadowRequest", "cells") => Gen.Const<object>(4u),
+        ("EvaluateShadowRequest", "shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 0.01 }),
         ("TrackSunRequest", "date") => Gen.OneOf<object>("1950-01-01", "2026-06-21", "2027-02-28", "2100-12-31"),
         ("TrackSunRequest", "time_zone") => Gen.OneOf<object>("Europe/Vienna", "UTC", "Asia/Kathmandu", "America/St_Johns"),
         _ => null,
