@@ -9,7 +9,7 @@ namespace StudioCalc.Maths;
 /// x = log2(left / e)                     change                (84)
 /// </code>
 /// <para>e, left: light without and with what stands in the way, of one source or of all, each as metered and flash added to what stays
-/// on over the shutter speed, (14). Source: definitions.</para>
+/// on over the shutter speed, (15). Source: definitions.</para>
 /// </remarks>
 public static class ShadowSum
 {

@@ -17,12 +17,19 @@ public sealed partial class AdvisoryTests
             () => Bounce(request => request.Surface.Surface = SurfaceKind.Mirror),
             () => Bounce(request => request.Surface.Surface = SurfaceKind.WhiteCard)),
         [AdvisoryCode.CardNearLamp] = (
-            () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = -5, ZMm = 175 }),
-            () => Bounce(request => request.Sources[0].Pose.Position = new() { XMm = 0, YMm = 5, ZMm = 175 })),
+            () => BounceFrom(-5),
+            () => BounceFrom(5)),
         [AdvisoryCode.CoarseCells] = (
             () => Shadow(request => request.Cells = 8),
             () => Shadow(request => request.Cells = 64)),
     };
+
+    // The card stands 300 mm before the plate's middle.
+    private static EvaluateBounceResponse BounceFrom(double awayMm) => Bounce(request =>
+    {
+        request.Sources[0].Calibration = null;
+        request.Sources[0].Pose.Position = new() { XMm = 0, YMm = awayMm, ZMm = 175 };
+    });
 
     private static EvaluateShadowResponse Shadow(Action<EvaluateShadowRequest> change)
     {
