@@ -36,7 +36,7 @@ public sealed record PhotoFacts
     /// <summary>Pixels of the file, along its width and height as stored; null where only the headers of a raw file say.</summary>
     public PixelSize? FilePixels { get; init; }
 
-    /// <summary>Pixels that the camera wrote.</summary>
+    /// <summary>Pixels that the camera wrote, along the stored width and height: swapped where a program has turned the picture.</summary>
     public PixelSize? CameraPixels { get; init; }
 
     /// <summary>Size of the sensor by the resolution of the focal plane, in millimetres along the stored width and height; null

@@ -47,16 +47,28 @@ internal sealed class ScaledView
     public void Rectangle(Bounds box, double weight) =>
         _sheet.Rectangle(X(box.Left), Y(box.High), box.Width * _scale, box.Height * _scale, weight, Group);
 
+    public void Outline(IEnumerable<(double X, double Y)> corners, double weight) =>
+        _sheet.Outline(corners.Select(corner => (X(corner.X), Y(corner.Y))), weight, Group);
+
+    /// <summary>A cross of a fixed size on the sheet.</summary>
+    public void Cross((double X, double Y) at, double weight)
+    {
+        const double arm = 5;
+        var (x, y) = (X(at.X), Y(at.Y));
+        _sheet.Line(x - arm, y - arm, x + arm, y + arm, weight, within: Group);
+        _sheet.Line(x - arm, y + arm, x + arm, y - arm, weight, within: Group);
+    }
+
     public void Hatched(params IEnumerable<(double X, double Y)> corners) =>
         _sheet.Hatched(corners.Select(corner => (X(corner.X), Y(corner.Y))), Group);
 
     /// <summary>A label at a place of the set, moved up and tied to it by a line where others stand in its way.</summary>
     public void Label((double X, double Y) at, string text, bool bold)
     {
-        const double letter = 7.2;
         const double line = 15;
+        text = Sheet.Cut(text, _window.Width - 8);
         var (x, y) = (X(at.X), Y(at.Y));
-        var half = text.Length * letter / 2;
+        var half = text.EnumerateRunes().Count() * Sheet.Letter / 2;
         var middle = Math.Clamp(x, _window.Left + half + 2, _window.Right - half - 2);
         var box = new Bounds(middle - half, y - line, middle + half, y);
         var up = 0.0;

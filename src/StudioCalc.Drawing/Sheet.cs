@@ -12,6 +12,9 @@ internal sealed class Sheet
     public const double Medium = 1.3;
     public const double Heavy = 2.6;
 
+    /// <summary>Width of a usual letter.</summary>
+    public const double Letter = 7.2;
+
     private const string Hatch = "hatch";
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
@@ -72,11 +75,25 @@ internal sealed class Sheet
     public void Rectangle(double x, double y, double width, double height, double weight, XElement? within = null) =>
         (within ?? _root).Add(With(Box(x, y, width, height), weight));
 
-    /// <summary>A hatched area with four corners.</summary>
-    public void Hatched(IEnumerable<(double X, double Y)> corners, XElement? within = null) => (within ?? _root).Add(new XElement(
-        Svg + "polygon",
-        new XAttribute("points", string.Join(' ', corners.Select(corner => $"{Number(corner.X)},{Number(corner.Y)}"))),
-        new XAttribute("fill", $"url(#{Hatch})")));
+    /// <summary>The outline of an area.</summary>
+    public void Outline(IEnumerable<(double X, double Y)> corners, double weight, XElement? within = null) =>
+        (within ?? _root).Add(With(Polygon(corners), weight));
+
+    /// <summary>A hatched area.</summary>
+    public void Hatched(IEnumerable<(double X, double Y)> corners, XElement? within = null)
+    {
+        var area = Polygon(corners);
+        area.Add(new XAttribute("fill", $"url(#{Hatch})"));
+        (within ?? _root).Add(area);
+    }
+
+    /// <summary>A text that is no wider than some room, as far as letters of a usual width go.</summary>
+    public static string Cut(string text, double width)
+    {
+        var runes = text.EnumerateRunes().ToList();
+        var most = Math.Max(1, (int)(width / Letter));
+        return runes.Count <= most ? text : string.Concat(runes.Take(most - 1)) + "…";
+    }
 
     /// <summary>A text on a white ground, so that lines behind it do not cross it.</summary>
     public void Text(double x, double y, string text, bool bold = false, Anchor anchor = Anchor.Start, XElement? within = null)
@@ -107,6 +124,10 @@ internal sealed class Sheet
 
     private static XElement Box(double x, double y, double width, double height) =>
         new(Svg + "rect", At("x", x), At("y", y), At("width", width), At("height", height));
+
+    private static XElement Polygon(IEnumerable<(double X, double Y)> corners) => new(
+        Svg + "polygon",
+        new XAttribute("points", string.Join(' ', corners.Select(corner => $"{Number(corner.X)},{Number(corner.Y)}"))));
 
     private static XElement With(XElement shape, double weight)
     {

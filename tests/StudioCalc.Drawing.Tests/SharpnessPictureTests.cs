@@ -52,13 +52,45 @@ public sealed class SharpnessPictureTests
     }
 
     [Fact]
+    public void HatchedStrip_OfAZoneFarDeeperThanTheSet_CoversTheSection()
+    {
+        var answer = Answer();
+        answer.Solution.Zone = new() { NearDepthMm = 15000, FarDepthMm = 37000, TotalDepthMm = 52000 };
+        var picture = XElement.Parse(SharpnessPicture.Draw(Request(), answer).Content);
+        var corners = picture.Descendants(Svg + "polygon").Last().Attribute("points")!.Value.Split(' ')
+            .Select(point => point.Split(',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray()).ToArray();
+        var window = picture.Descendants(Svg + "clipPath").Last().Element(Svg + "rect")!;
+        var (left, top) = (Number(window, "x"), Number(window, "y"));
+        var (right, bottom) = (left + Number(window, "width"), top + Number(window, "height"));
+        foreach (var (x, y) in new[] { (left, top), (right, top), (left, bottom), (right, bottom) })
+        {
+            // Within: the corners run the same way round from everywhere inside.
+            var turns = corners.Zip(corners.Skip(1).Append(corners[0]), (a, b) => Math.Sign((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])));
+            Assert.Single(turns.Distinct());
+        }
+    }
+
+    [Fact]
     public void Texts_HoldNamesBlurAndAperture()
     {
         var texts = string.Join('\n', Draw().Descendants(Svg + "text").Select(text => text.Value));
         Assert.Contains("egg <half> & more\uFFFD (main)", texts, StringComparison.Ordinal);
         Assert.Contains("27.8 µm", texts, StringComparison.Ordinal);
         Assert.Contains("f/9, magnification 0.115", texts, StringComparison.Ordinal);
-        Assert.Contains("34 % of its depth", texts, StringComparison.Ordinal);
+        Assert.Contains("34 %", texts, StringComparison.Ordinal);
+    }
+
+    // 7.9: the mean width of a bold letter, measured.
+    [Fact]
+    public void Names_OfSixtyLetters_LeaveTheNextColumnFree()
+    {
+        var (request, answer) = (Request(), Answer());
+        var name = string.Concat(Enumerable.Repeat("crisp leaf ", 6))[..60];
+        (request.Focus.Components[0].Name, answer.Solution.Components[0].Name) = (name, name);
+        var texts = XElement.Parse(SharpnessPicture.Draw(request, answer).Content).Descendants(Svg + "text").ToList();
+        var main = texts.First(text => text.Value.StartsWith(name, StringComparison.Ordinal));
+        var next = texts.First(text => text.Value == "Near part");
+        Assert.True(Number(next, "x") - Number(main, "x") >= main.Value.Length * 7.9);
     }
 
     [Fact]
@@ -80,6 +112,9 @@ public sealed class SharpnessPictureTests
             request.Focus.Direction.AimPoint = new() { XMm = 0, YMm = 0, ZMm = 300 };
         });
         Assert.Single(off.Descendants(Svg + "polygon"));
+        var texts = string.Join('\n', off.Descendants(Svg + "text").Select(text => text.Value));
+        Assert.Contains("the table is nowhere sharp", texts, StringComparison.Ordinal);
+        Assert.Contains("camera above", texts, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -173,6 +173,27 @@ public sealed class LensAndFrameTests
         Assert.Equal(level.Framing!.Focus.FieldHeightMm, upright.Framing!.Focus.FieldWidthMm, 1e-9);
     }
 
+    [Theory]
+    [InlineData(1000, 1500)]
+    [InlineData(4000, 6000)]
+    public async Task Field_OfAFileThatAProgramTurned_IsAsItIsLookedAt(int wide, int high)
+    {
+        var level = await Sample.Evaluate(ExifFields.Usual());
+        var turned = await Sample.Evaluate(Sample.Of(ExifFields.Usual().Short(ExifFields.Orientation, 1).Jpeg(wide, high)));
+        Assert.Equal(new FrameSize(24, 36), turned.Sensor!.Size);
+        Assert.True(turned.Facts.IsUpright);
+        Assert.Equal(level.Framing!.Focus.FieldHeightMm, turned.Framing!.Focus.FieldWidthMm, 1e-9);
+        Assert.DoesNotContain("pixels:cropped", turned.Notes.Codes());
+    }
+
+    [Fact]
+    public async Task Sensor_GivenForAnUprightFileWithoutTheCamerasPixels_LiesAlongTheFile()
+    {
+        var fields = ExifFields.Usual().Without(ExifFields.PixelsWide).Without(ExifFields.FocalPlaneX);
+        var answer = await Sample.Evaluate(Sample.Of(fields.Jpeg(1000, 1500)), new() { Sensor = new(36, 24) });
+        Assert.Equal(new(new(24, 36), SensorSource.Given), answer.Sensor);
+    }
+
     [Fact]
     public void Orientation_BeyondTheKnownOnes_IsReported()
     {

@@ -118,6 +118,20 @@ public sealed class PaceTests
     }
 
     [Fact]
+    public void Frames_OfOnePressInTwoFormats_AreNamedByEither()
+    {
+        using var folder = new TestFolder();
+        folder.Add("a.dng", ExifFields.Usual().Tiff());
+        folder.Add("a.jpg", ExifFields.Usual().Jpeg());
+        folder.Add("b.dng", ExifFields.Usual().Text(ExifFields.TakenAt, "2026:11:25 10:17:00").Tiff());
+        var options = new PaceOptions { Kept = new(["a.jpg"]), Dishes = DishList.Read("file,dish\na.jpg,soup\nb.dng,bread\n") };
+        var pace = ShootPace.Of(PhotoFrame.Of(PhotoFolder.Files(folder.Path), (_, _) => { }), options);
+        Assert.Equal(["soup", "bread"], pace.Dishes.Select(dish => dish.Dish));
+        Assert.Equal([1, 0], pace.Dishes.Select(dish => dish.Kept));
+        Assert.Equal(1, pace.Kept);
+    }
+
+    [Fact]
     public void Records_OfThePace_HoldEveryDish()
     {
         var pace = ShootPace.Of(Frames(Minutes), new() { Kept = new(["f0"]) });

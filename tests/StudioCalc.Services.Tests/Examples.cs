@@ -54,6 +54,14 @@ internal static class Examples
 
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
+    public static MapFallOffRequest FallOff() => Read<MapFallOffRequest>("map-fall-off.json");
+
+    public static FitSourceRequest Fit() => Read<FitSourceRequest>("fit-source.json");
+
+    public static EstimatePlacementErrorRequest PlacementError() => Read<EstimatePlacementErrorRequest>("estimate-placement-error.json");
+
+    public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
+
     public static EvaluateBounceRequest Bounce() => Read<EvaluateBounceRequest>("evaluate-bounce.json");
 
     public static EvaluateShadowRequest Shadow() => Read<EvaluateShadowRequest>("evaluate-shadow.json");

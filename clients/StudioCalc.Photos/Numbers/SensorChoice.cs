@@ -16,7 +16,7 @@ internal static class SensorChoice
         var crop = Crop(facts);
         if (given is { } size)
         {
-            var turned = facts.CameraPixels is { } pixels && pixels.High > pixels.Wide != size.HeightMm > size.WidthMm;
+            var turned = (facts.CameraPixels ?? facts.FilePixels) is { } pixels && pixels.High > pixels.Wide != size.HeightMm > size.WidthMm;
             if (crop is { } told && !told.Holds(size) || facts.FocalPlaneSize is { } plane && Math.Abs(plane.DiagonalMm / size.DiagonalMm - 1) > Tolerance)
             {
                 notes.Add(PhotoSubject.Sensor, PhotoReason.GivenDiffers, Invariant($"The file speaks of a diagonal of {facts.FocalPlaneSize?.DiagonalMm ?? Diagonal36X24Mm / crop!.Value.Middle:0.#} mm, and the given sensor has {size.DiagonalMm:0.#} mm; the given one is used."));

@@ -63,7 +63,7 @@ public sealed class DishList
     public string? Of(PhotoFrame frame)
     {
         ArgumentNullException.ThrowIfNull(frame);
-        return NameList.FormsOf(frame.Name).Select(form => _byFile.GetValueOrDefault(form)).FirstOrDefault(dish => dish is not null)
+        return frame.Forms.Select(form => _byFile.GetValueOrDefault(form)).FirstOrDefault(dish => dish is not null)
             ?? _byTime.LastOrDefault(entry => entry.From <= frame.CapturedAt).Dish;
     }
 }

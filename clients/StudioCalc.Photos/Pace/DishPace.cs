@@ -38,7 +38,7 @@ public sealed record DishPace
         Last = row[^1].At,
         Minutes = row.Zip(row.Skip(1), (one, next) => next.At - one.At).Where(rest => rest <= options.Break).Sum(rest => rest.TotalMinutes),
         Frames = row.Count,
-        Kept = options.Kept is { } kept ? row.Count(item => kept.Has(item.Frame.Name)) : null,
+        Kept = options.Kept is { } kept ? row.Count(item => kept.Has(item.Frame)) : null,
     };
 
     internal static void Follow(IReadOnlyList<DishPace> dishes, TimeSpan longest)

@@ -12,6 +12,9 @@ public sealed class NameList(IEnumerable<string> names)
     /// <summary>Whether a photo is named.</summary>
     public bool Has(string name) => FormsOf(name).Any(_names.Contains);
 
+    /// <summary>Whether a frame is named, by any of its files.</summary>
+    internal bool Has(PhotoFrame frame) => frame.Forms.Any(_names.Contains);
+
     /// <summary>The forms in which a photo may be named, the most exact first.</summary>
     internal static IEnumerable<string> FormsOf(string name)
     {

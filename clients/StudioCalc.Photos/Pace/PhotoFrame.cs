@@ -6,6 +6,12 @@ namespace StudioCalc.Photos;
 /// <param name="TimeOffset">The offset of that time from UTC; null when it is not known.</param>
 public sealed record PhotoFrame(string Name, DateTime CapturedAt, TimeSpan? TimeOffset)
 {
+    // Filled while the photos after the first file are read; no part of what makes two frames equal.
+    private readonly List<string> _otherNames = [];
+
+    /// <summary>The forms in which a list may name the frame, by any of its files.</summary>
+    internal IEnumerable<string> Forms => _otherNames.Prepend(Name).SelectMany(NameList.FormsOf);
+
     /// <summary>Reads the frames of photos. Files that differ by their extension only and were taken within two seconds are one
     /// frame.</summary>
     /// <param name="photos">The photos.</param>
@@ -14,7 +20,7 @@ public sealed record PhotoFrame(string Name, DateTime CapturedAt, TimeSpan? Time
     {
         ArgumentNullException.ThrowIfNull(photos);
         ArgumentNullException.ThrowIfNull(left);
-        var seen = new Dictionary<string, DateTime>(StringComparer.OrdinalIgnoreCase);
+        var seen = new Dictionary<string, PhotoFrame>(StringComparer.OrdinalIgnoreCase);
         foreach (var photo in photos)
         {
             var facts = PhotoReader.Read(photo);
@@ -25,19 +31,27 @@ public sealed record PhotoFrame(string Name, DateTime CapturedAt, TimeSpan? Time
                 continue;
             }
 
+            var frame = new PhotoFrame(photo.Name, time, facts.TimeOffset);
             if (photo.SharesStem)
             {
-                if (seen.TryGetValue(photo.Stem, out var first) && (time - first).Duration() <= SameFrame)
+                if (seen.TryGetValue(photo.Stem, out var first) && (time - first.CapturedAt).Duration() <= SameFrame)
                 {
+                    first._otherNames.Add(photo.Name);
                     continue;
                 }
 
-                seen[photo.Stem] = time;
+                seen[photo.Stem] = frame;
             }
 
-            yield return new(photo.Name, time, facts.TimeOffset);
+            yield return frame;
         }
     }
+
+    /// <inheritdoc/>
+    public bool Equals(PhotoFrame? other) => other is not null && (Name, CapturedAt, TimeOffset) == (other.Name, other.CapturedAt, other.TimeOffset);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Name, CapturedAt, TimeOffset);
 
     private static readonly TimeSpan SameFrame = TimeSpan.FromSeconds(2);
 }

@@ -63,7 +63,7 @@ public sealed record ShootPace
             Dishes = dishes,
             Frames = all.Count,
             FramesOfNoDish = all.Count - dishes.Sum(dish => dish.Frames),
-            Kept = options.Kept is { } kept ? all.Count(frame => kept.Has(frame.Name)) : null,
+            Kept = options.Kept is { } kept ? all.Count(frame => kept.Has(frame)) : null,
             Hours = rests.Where(rest => rest <= options.Break).Sum(rest => rest.TotalHours),
             DishMinutes = Spread.Of(dishes.Select(dish => dish.Minutes)),
             ChangeoverMinutes = Spread.Of(dishes.Select(dish => dish.ChangeoverMinutes).OfType<double>()),

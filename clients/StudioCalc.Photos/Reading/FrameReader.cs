@@ -23,6 +23,13 @@ internal static class FrameReader
         var file = FilePixels(facts.Format, tags);
         Compare(camera, file, notes);
         var orientation = Orientation(tags, notes);
+        var plane = FocalPlane(tags, camera, notes);
+        if (camera is { } written && file is { } stored && IsTurned(written, stored))
+        {
+            camera = new(written.High, written.Wide);
+            plane = plane is { } size ? new(size.HeightMm, size.WidthMm) : null;
+        }
+
         var upright = (camera ?? file) is { } pixels && pixels.High > pixels.Wide;
         return facts with
         {
@@ -30,7 +37,7 @@ internal static class FrameReader
             FilePixels = file,
             Orientation = orientation,
             IsUpright = upright ^ orientation >= 5,
-            FocalPlaneSize = FocalPlane(tags, camera, notes),
+            FocalPlaneSize = plane,
         };
     }
 
@@ -58,10 +65,7 @@ internal static class FrameReader
             return;
         }
 
-        // A program that turns the picture swaps the sides.
-        var shape = (double)c.Wide / c.High;
-        var ratio = (double)f.Wide / f.High;
-        var same = Math.Abs(ratio / shape - 1) < ShapeTolerance || Math.Abs(ratio * shape - 1) < ShapeTolerance;
+        var same = HasShape(f, c) || IsTurned(c, f);
         if (same && Math.Max(f.Wide, f.High) == Math.Max(c.Wide, c.High))
         {
             return;
@@ -70,6 +74,12 @@ internal static class FrameReader
         notes.Add(PhotoSubject.Pixels, same ? PhotoReason.Resized : PhotoReason.Cropped, string.Create(CultureInfo.InvariantCulture,
             $"The camera wrote {c.Wide} x {c.High} pixels and the file has {f.Wide} x {f.High}; field and angle are those of the camera's picture."));
     }
+
+    // A program that turns the picture swaps the sides of the file and leaves what the camera wrote.
+    private static bool IsTurned(PixelSize camera, PixelSize file) => !HasShape(file, camera) && HasShape(file, new(camera.High, camera.Wide));
+
+    private static bool HasShape(PixelSize one, PixelSize other) =>
+        Math.Abs((double)one.Wide / one.High * other.High / other.Wide - 1) < ShapeTolerance;
 
     private static int? Orientation(Tags tags, List<PhotoNote> notes)
     {

@@ -5,8 +5,8 @@ namespace StudioCalc.Drawing;
 
 /// <summary>Draws sharpness over a plate, to scale, from above and in section along the axis of the lens.</summary>
 /// <remarks>In the plan the front of the set is below; the hatched band is where the table is sharp. In the section the camera
-/// is on the left; the hatched strip is the sharp zone. The main component has the heaviest outline. Lines of dots and dashes
-/// are the focused plane and the axis.</remarks>
+/// is on the left, or above when it looks straight down; the hatched strip is the sharp zone. The main component has the heaviest
+/// outline. Lines of dots and dashes are the focused plane and the axis.</remarks>
 public static class SharpnessPicture
 {
     private const double Width = 1040;
@@ -75,13 +75,13 @@ public static class SharpnessPicture
             view.Label((component.X, component.Y + component.RadiusMm), component.Label, component.IsMain);
         }
 
-        view.Caption("From above, front of the set below; hatched: the table is sharp");
+        view.Caption($"From above, front of the set below; {(scene.TableBand is null ? "the table is nowhere sharp" : "hatched: the table is sharp")}");
     }
 
     private static void DrawSection(ScaledView view, SharpnessScene scene)
     {
         var reach = view.Reach;
-        var (near, far) = (scene.NearMm, Math.Min(scene.FarMm, scene.NearMm + 4 * reach));
+        var (near, far) = (Math.Max(scene.NearMm, -reach), Math.Min(scene.FarMm, reach));
         view.Hatched(scene.InSection(near, -reach), scene.InSection(near, reach), scene.InSection(far, reach), scene.InSection(far, -reach));
         view.Line(scene.InSection(scene.FocusMm, -reach), scene.InSection(scene.FocusMm, reach), Sheet.Thin, dashed: true);
         view.Line(scene.InSection(-reach, 0), scene.InSection(0, 0), Sheet.Thin, dashed: true);
@@ -96,13 +96,13 @@ public static class SharpnessPicture
             view.Label((component.InSection.MiddleX, component.InSection.High), component.Label, component.IsMain);
         }
 
-        view.Caption("In section, camera on the left; hatched: sharp");
+        view.Caption($"In section, camera {(scene.IsStraightDown ? "above" : "on the left")}; hatched: sharp");
     }
 
     private static void WriteComponents(Sheet sheet, SharpnessScene scene, double y)
     {
-        double[] columns = [Margin, Margin + 40, Margin + 340, Margin + 470, Margin + 600, Margin + 730, Margin + 860];
-        string[] heads = ["", "Component", "Near part", "Far part", "Near blur", "Far blur", "Sharp"];
+        double[] columns = [Margin, Margin + 40, Margin + 580, Margin + 668, Margin + 756, Margin + 836, Margin + 916];
+        string[] heads = ["", "Component", "Near part", "Far part", "Near blur", "Far blur", "Sharp depth"];
         for (var i = 0; i < heads.Length; i++)
         {
             sheet.Text(columns[i], y, heads[i], bold: true);
@@ -120,7 +120,7 @@ public static class SharpnessPicture
                 Signed(sharpness.FarOffsetMm),
                 Blur(sharpness.NearBlurUm),
                 Blur(sharpness.FarBlurUm),
-                sharpness.Sharp ? "all" : sharpness.SharpShare <= 0 ? "none" : Format($"{sharpness.SharpShare * 100:0} % of its depth"),
+                sharpness.Sharp ? "all" : sharpness.SharpShare <= 0 ? "none" : Format($"{sharpness.SharpShare * 100:0} %"),
             ];
             for (var i = 0; i < cells.Length; i++)
             {

@@ -39,7 +39,7 @@ internal sealed class SharpnessScene
 
     public double FarMm { get; }
 
-    private bool IsStraightDown => _cos < StraightDownCos;
+    public bool IsStraightDown => _cos < StraightDownCos;
 
     /// <summary>Where the table is sharp, level away from the camera; null where it is nowhere.</summary>
     public (double Near, double Far)? TableBand => !IsStraightDown

@@ -61,7 +61,8 @@ public readonly record struct KeepChance(double Keep, double Miss)
         return chance;
     }
 
-    /// <summary>Frames of a focus bracket of which one is sharp with a confidence. (63)</summary>
+    /// <summary>Frames of a focus bracket of which one is sharp with a confidence; infinite for a zone that reaches to infinity and
+    /// does not hold enough in front, for which (63) has no middle. (63)</summary>
     /// <param name="nearMm">Sharp depth in front of the focused plane, above 0. [mm]</param>
     /// <param name="farMm">Sharp depth behind it, above 0; may be infinite. [mm]</param>
     /// <param name="spreadMm">Spread of focus s, above 0. [mm]</param>
@@ -73,7 +74,9 @@ public readonly record struct KeepChance(double Keep, double Miss)
     {
         if (double.IsInfinity(farMm))
         {
-            return trail.Given("bracket", 1, "", "a frame that reaches to infinity", AnswerField);
+            return Of(nearMm, farMm, new(spreadMm, 0)).Keep >= confidence
+                ? trail.Given("bracket", 1, "", "a frame that reaches to infinity", AnswerField)
+                : double.PositiveInfinity;
         }
 
         var near = trail.Given("near", Guard.Positive(nearMm), "mm", "sharp depth in front");

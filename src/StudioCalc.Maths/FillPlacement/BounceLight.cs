@@ -22,12 +22,12 @@ public sealed class BounceLight
     private const int MostPatches = 1024;
     private const int FewestPatches = 64;
 
-    private readonly BounceSurface _surface;
+    private readonly BounceFace _surface;
     private readonly IReadOnlyList<(LightFace Face, double Strength)> _sources;
     private readonly LightPoint _at;
     private readonly double _whole;
 
-    private BounceLight(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    private BounceLight(BounceFace surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
     {
         (_surface, _sources, _at) = (surface, sources, at);
         _whole = Even(surface, sources, at, Rough);
@@ -46,7 +46,7 @@ public sealed class BounceLight
     /// <param name="surface">The surface.</param>
     /// <param name="sources">The sources, each with its luminance or intensity.</param>
     /// <param name="at">The receiver.</param>
-    public static BounceLight Matt(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    public static BounceLight Matt(BounceFace surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
     {
         ArgumentNullException.ThrowIfNull(surface);
         ArgumentNullException.ThrowIfNull(sources);
@@ -64,7 +64,7 @@ public sealed class BounceLight
     /// <param name="surface">The mirror.</param>
     /// <param name="sources">The sources, each with its luminance or intensity.</param>
     /// <param name="at">The receiver.</param>
-    public static double Mirror(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
+    public static double Mirror(BounceFace surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at)
     {
         ArgumentNullException.ThrowIfNull(surface);
         ArgumentNullException.ThrowIfNull(sources);
@@ -99,7 +99,7 @@ public sealed class BounceLight
     /// <param name="sources">The sources, each with its luminance or intensity.</param>
     /// <param name="at">The receiver.</param>
     /// <param name="side">Patches along a side.</param>
-    public static double Even(BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, int side)
+    public static double Even(BounceFace surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, int side)
     {
         ArgumentNullException.ThrowIfNull(surface);
         ArgumentNullException.ThrowIfNull(sources);
@@ -170,7 +170,7 @@ public sealed class BounceLight
     private double Patch(Area area) => Patch(_surface, _sources, _at, area);
 
     private static double Patch(
-        BounceSurface surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, Area area)
+        BounceFace surface, IReadOnlyList<(LightFace Face, double Strength)> sources, in LightPoint at, Area area)
     {
         var axes = surface.Axes;
         var middle = new LightPoint(axes.At(area.Right, area.Up), axes.Facing);

@@ -78,7 +78,7 @@ public static class BounceOutcome
     /// <param name="strength">Its luminance or intensity.</param>
     /// <param name="reflectance">Reflectance r.</param>
     /// <param name="at">The receiver.</param>
-    public static double? FarEstimate(BounceSurface surface, LightFace face, double strength, double reflectance, in LightPoint at)
+    public static double? FarEstimate(BounceFace surface, LightFace face, double strength, double reflectance, in LightPoint at)
     {
         ArgumentNullException.ThrowIfNull(surface);
         ArgumentNullException.ThrowIfNull(face);

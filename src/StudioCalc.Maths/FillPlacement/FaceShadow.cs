@@ -33,21 +33,21 @@ public readonly record struct FaceShadow(double Light, double Left, double Least
 
     /// <summary>Traces a source.</summary>
     /// <param name="face">The source.</param>
-    /// <param name="occluders">The things.</param>
+    /// <param name="blockers">The things.</param>
     /// <param name="at">The receiver.</param>
     /// <param name="cells">Cells along a side.</param>
-    public static FaceShadow Trace(LightFace face, IReadOnlyList<Occluder> occluders, in LightPoint at, int cells)
+    public static FaceShadow Trace(LightFace face, IReadOnlyList<LightBlocker> blockers, in LightPoint at, int cells)
     {
         ArgumentNullException.ThrowIfNull(face);
-        ArgumentNullException.ThrowIfNull(occluders);
-        var blocking = new bool[occluders.Count];
+        ArgumentNullException.ThrowIfNull(blockers);
+        var blocking = new bool[blockers.Count];
         if (face.IsPoint)
         {
             var light = face.Light(at);
             var dark = false;
             for (var i = 0; light > 0 && i < blocking.Length; i++)
             {
-                blocking[i] = occluders[i].Blocks(at.Place, face.Axes.Centre);
+                blocking[i] = blockers[i].Blocks(at.Place, face.Axes.Centre);
                 dark |= blocking[i];
             }
 
@@ -60,7 +60,7 @@ public readonly record struct FaceShadow(double Light, double Left, double Least
             return new(0, 0, 0, 0, blocking);
         }
 
-        var trace = new Tracing(face.Axes, occluders, at, blocking);
+        var trace = new Tracing(face.Axes, blockers, at, blocking);
         foreach (var (corners, weight) in face.Layers())
         {
             trace.Divide(corners, weight, cells);
@@ -69,7 +69,7 @@ public readonly record struct FaceShadow(double Light, double Left, double Least
         return new(trace.Light, trace.Left, trace.Least, trace.Most, blocking);
     }
 
-    private sealed class Tracing(FaceAxes axes, IReadOnlyList<Occluder> occluders, LightPoint at, bool[] blocking)
+    private sealed class Tracing(FaceAxes axes, IReadOnlyList<LightBlocker> blockers, LightPoint at, bool[] blocking)
     {
         public double Light { get; private set; }
 
@@ -147,7 +147,7 @@ public readonly record struct FaceShadow(double Light, double Left, double Least
             var away = (middle - at.Place).Length;
             for (var i = 0; i < blocking.Length; i++)
             {
-                var thing = occluders[i];
+                var thing = blockers[i];
                 var reach = ((thing.Middle - at.Place).Length + thing.ReachMm) / Max(away - half, 1e-9);
                 var margin = half * Min(1, reach);
                 if (!thing.Blocks(at.Place, middle, margin))

@@ -6,7 +6,7 @@ namespace StudioCalc.Services;
 /// <summary>A request for a bounce, read.</summary>
 internal sealed record BounceRead(
     IReadOnlyList<SourceRead> Sources,
-    Maths.BounceSurface Surface,
+    BounceFace Surface,
     double Reflectance,
     bool IsMirror,
     LightPoint Receiver,
@@ -31,8 +31,8 @@ internal static class BounceReader
     {
         var sources = context.ReadAll(request.Sources, Root[EvaluateBounceRequest.SourcesFieldNumber], ref trail);
         var path = Root[EvaluateBounceRequest.SurfaceFieldNumber];
-        var axes = context.Read(request.Surface.Pose, path[V1.BounceSurface.PoseFieldNumber]);
-        var surface = axes is null ? null : new Maths.BounceSurface(axes, request.Surface.WidthMm, request.Surface.HeightMm);
+        var axes = context.Read(request.Surface.Pose, path[BounceSurface.PoseFieldNumber]);
+        var surface = axes is null ? null : new BounceFace(axes, request.Surface.WidthMm, request.Surface.HeightMm);
         CheckKinds(context, sources);
         CheckPoints(context, sources, surface);
         var receiver = context.Read(request.Receiver, sources, Root[EvaluateBounceRequest.ReceiverFieldNumber]);
@@ -64,7 +64,7 @@ internal static class BounceReader
         }
     }
 
-    private static void CheckPoints(RequestContext context, IReadOnlyList<SourceRead?> sources, Maths.BounceSurface? surface)
+    private static void CheckPoints(RequestContext context, IReadOnlyList<SourceRead?> sources, BounceFace? surface)
     {
         for (var i = 0; i < sources.Count; i++)
         {

@@ -79,7 +79,7 @@ public sealed partial class FillPlacementAdapter
     private static ShadedReceiver Shade<TTrail>(
         string name,
         IReadOnlyList<SourceRead> sources,
-        IReadOnlyList<Maths.Occluder> occluders,
+        IReadOnlyList<LightBlocker> occluders,
         LightPoint at,
         double time,
         int cells,

@@ -1,3 +1,4 @@
+using StudioCalc.Maths;
 using StudioCalc.V1;
 
 namespace StudioCalc.Services;
@@ -6,23 +7,23 @@ namespace StudioCalc.Services;
 internal static class OccluderReader
 {
     /// <summary>Reads every thing of a list; one that cannot be is noted, and null.</summary>
-    public static IReadOnlyList<Maths.Occluder?> ReadAll(this RequestContext context, IReadOnlyList<Occluder> occluders, FieldPath path) =>
+    public static IReadOnlyList<LightBlocker?> ReadAll(this RequestContext context, IReadOnlyList<Occluder> occluders, FieldPath path) =>
         [.. occluders.Select((occluder, i) => context.Read(occluder, path.At(i)))];
 
-    private static Maths.Occluder? Read(this RequestContext context, Occluder occluder, FieldPath path)
+    private static LightBlocker? Read(this RequestContext context, Occluder occluder, FieldPath path)
     {
         switch (occluder.ShapeCase)
         {
             case Occluder.ShapeOneofCase.Ball:
-                return new Maths.BallOccluder(occluder.Ball.Centre.ToVector(), occluder.Ball.DiameterMm);
+                return new BallBlocker(occluder.Ball.Centre.ToVector(), occluder.Ball.DiameterMm);
             case Occluder.ShapeOneofCase.Box:
                 var box = occluder.Box;
-                return new Maths.BoxOccluder(box.Base.ToVector(), box.WidthMm, box.DepthMm, box.HeightMm, box.TurnDeg);
+                return new BoxBlocker(box.Base.ToVector(), box.WidthMm, box.DepthMm, box.HeightMm, box.TurnDeg);
             default:
                 var (from, to) = (occluder.Tube.From.ToVector(), occluder.Tube.To.ToVector());
                 if (from != to)
                 {
-                    return new Maths.TubeOccluder(from, to, occluder.Tube.DiameterMm);
+                    return new TubeBlocker(from, to, occluder.Tube.DiameterMm);
                 }
 
                 context.Violations.Add(path[Occluder.TubeFieldNumber][Tube.ToFieldNumber].ToString(), RefusalReason.Conflict,

@@ -7,7 +7,7 @@ public sealed class BounceTests
     private static readonly LightFace Octabox = LightFace.Of(
         new(new(-500, -700, 600), new(0, 200, 100)), FaceOutline.Polygon(8, 900), 0.4, 3);
 
-    private static readonly BounceSurface Card = new(new(new(150, 300, 150), new(0, -100, 60), 20), 500, 350);
+    private static readonly BounceFace Card = new(new(new(150, 300, 150), new(0, -100, 60), 20), 500, 350);
 
     private static readonly Gen<Vector> Near = Gen.Select(Gen.Double[-200, 200], Gen.Double[-200, 200], Gen.Double[-20, 100], (x, y, z) => new Vector(x, y, z));
 
@@ -54,12 +54,12 @@ public sealed class BounceTests
     public void Mirror_OfAPoint_FollowsInverseSquareOverTheWholePath_WithinItsEdges()
     {
         var lamp = LightFace.Point(new(new(-400, -300, 0), default));
-        var mirror = new BounceSurface(new(new(0, 500, 0), default), 300, 300);
+        var mirror = new BounceFace(new(new(0, 500, 0), default), 300, 300);
         var path = Math.Sqrt(400 * 400 + 1300 * 1300);
         var at = new LightPoint(new(0, 0, 0), new(0, 1, 0));
         Assert.Equal(0, BounceLight.Mirror(mirror, [(lamp, 1)], at));
 
-        var wide = new BounceSurface(mirror.Axes, 600, 300); // The ray meets the mirror 154 mm to its side.
+        var wide = new BounceFace(mirror.Axes, 600, 300); // The ray meets the mirror 154 mm to its side.
         Assert.Equal(1300 / path / path / path, BounceLight.Mirror(wide, [(lamp, 1)], at), 1e-15);
         Assert.Equal(0, BounceLight.Mirror(wide, [(lamp, 1)], new(new(0, 600, 0), new(0, -1, 0))));
     }
@@ -69,7 +69,7 @@ public sealed class BounceTests
     public void Mirror_WhoseEdgeHalvesTheImage_GivesHalfItsLight()
     {
         var face = LightFace.Of(new(new(0, -800, 0), default), FaceOutline.Disc(500), 0.5, 4);
-        var half = new BounceSurface(new(new(0, 400, 500), new(0, 0, 500)), 1000, 1000);
+        var half = new BounceFace(new(new(0, 400, 500), new(0, 0, 500)), 1000, 1000);
         var at = new LightPoint(default, new(0, 1, 0));
         var whole = face.Light(new(new(0, 800, 0), new(0, -1, 0)));
         Assert.Equal(whole / 2, BounceLight.Mirror(half, [(face, 1)], at), whole * 1e-9);
@@ -80,7 +80,7 @@ public sealed class BounceTests
     [Fact]
     public void Mirror_AgainstRandomRays_ShowsThePartOfTheSourceThatTheyHit()
     {
-        var mirror = new BounceSurface(new(new(150, 300, 150), new(-230, -200, 330), 20), 260, 180);
+        var mirror = new BounceFace(new(new(150, 300, 150), new(-230, -200, 330), 20), 260, 180);
         var at = new LightPoint(new(0, 0, 30), (mirror.Axes.Centre - new Vector(0, 0, 30)).Unit());
         var random = new Random(3);
         var (sum, square) = (0.0, 0.0);
@@ -108,7 +108,7 @@ public sealed class BounceTests
     public void SmallFarCard_GivesTheProductOfTwoInverseSquares()
     {
         var lamp = LightFace.Point(new(new(-2000, -3000, 1000), default));
-        var card = new BounceSurface(new(new(0, 2000, 500), new(0, 0, 0)), 20, 20);
+        var card = new BounceFace(new(new(0, 2000, 500), new(0, 0, 0)), 20, 20);
         var at = new LightPoint(default, new Vector(0.2, 1, 0.1).Unit());
         var exact = 0.85 * BounceLight.Matt(card, [(lamp, 7)], at).Light;
         Assert.Equal(exact, BounceOutcome.FarEstimate(card, lamp, 7, 0.85, at)!.Value, exact * 1e-4);
@@ -120,7 +120,7 @@ public sealed class BounceTests
     public void BestDirection_OfASmallCardBetweenTwoFarPoints_IsHalfWayBetweenThem()
     {
         var lamp = LightFace.Point(new(new(-3000, -1000, 800), default));
-        var card = new BounceSurface(new(new(0, 2000, 0), default), 10, 10);
+        var card = new BounceFace(new(new(0, 2000, 0), default), 10, 10);
         var at = new LightPoint(default, new(0, 1, 0));
         var best = BounceAim.Find(facing => BounceLight.Even(card.Turned(facing, 0), [(lamp, 1)], at, 2), [])!.Value;
         var middle = ((lamp.Axes.Centre - card.Axes.Centre).Unit() + (at.Place - card.Axes.Centre).Unit()).Unit();
@@ -131,7 +131,7 @@ public sealed class BounceTests
     [Fact]
     public void Surface_IsBetweenPlaces_WhenTheirWayPassesIt()
     {
-        var wall = new BounceSurface(new(new(0, 500, 0), default), 200, 100);
+        var wall = new BounceFace(new(new(0, 500, 0), default), 200, 100);
         Assert.True(wall.IsBetween(default, new(0, 900, 0)));
         Assert.True(wall.IsBetween(new(180, 1000, 80), default));
         Assert.False(wall.IsBetween(new(220, 1000, 80), default));

@@ -6,10 +6,10 @@ public sealed class ShadowTests
 {
     private static readonly Gen<Vector> About = Gen.Select(Gen.Double[-300, 300], Gen.Double[-300, 300], Gen.Double[50, 400], (x, y, z) => new Vector(x, y, z));
 
-    private static readonly Gen<Occluder> Things = Gen.OneOf<Occluder>(
-        Gen.Select(About, Gen.Double[5, 300], Occluder (centre, size) => new BallOccluder(centre, size)),
-        Gen.Select(About, About, Gen.Double[5, 200], Occluder (from, to, size) => new TubeOccluder(from, to, size)),
-        Gen.Select(About, Gen.Double[10, 300], Gen.Double[10, 300], Gen.Double[-180, 180], Occluder (at, width, depth, turn) => new BoxOccluder(at, width, depth, 120, turn)));
+    private static readonly Gen<LightBlocker> Things = Gen.OneOf<LightBlocker>(
+        Gen.Select(About, Gen.Double[5, 300], LightBlocker (centre, size) => new BallBlocker(centre, size)),
+        Gen.Select(About, About, Gen.Double[5, 200], LightBlocker (from, to, size) => new TubeBlocker(from, to, size)),
+        Gen.Select(About, Gen.Double[10, 300], Gen.Double[10, 300], Gen.Double[-180, 180], LightBlocker (at, width, depth, turn) => new BoxBlocker(at, width, depth, 120, turn)));
 
     private static readonly LightPoint Up = new(default, Vector.Up);
 
@@ -17,7 +17,7 @@ public sealed class ShadowTests
     public void WallWhoseEdgeHalvesAFace_TakesHalfItsLight()
     {
         var face = LightFace.Of(new(new(0, 0, 900), default), FaceOutline.Disc(600), 0.5, 3);
-        var wall = new BoxOccluder(new(500, 0, 300), 1000, 2000, 10);
+        var wall = new BoxBlocker(new(500, 0, 300), 1000, 2000, 10);
         foreach (var collector in (Collector[])[Collector.Flat, Collector.Dome])
         {
             var shadow = FaceShadow.Trace(face, [wall], Up with { Collector = collector }, 24);
@@ -34,7 +34,7 @@ public sealed class ShadowTests
     public void BallOnTheAxis_TakesItsConeOfADisc(double diameter)
     {
         var face = LightFace.Of(new(new(0, 0, 900), default), FaceOutline.Disc(600));
-        var ball = new BallOccluder(new(0, 0, 400), diameter);
+        var ball = new BallBlocker(new(0, 0, 400), diameter);
         var hidden = Math.Pow(diameter / 2 / 400, 2);
         var share = hidden / (300.0 * 300 / (300.0 * 300 + 900.0 * 900));
         var shadow = FaceShadow.Trace(face, [ball], Up, 48);
@@ -105,27 +105,27 @@ public sealed class ShadowTests
     [Fact]
     public void WayThatMissesOrStopsShort_IsNotBlocked()
     {
-        var tube = new TubeOccluder(new(0, 0, 100), new(0, 0, 200), 20);
+        var tube = new TubeBlocker(new(0, 0, 100), new(0, 0, 200), 20);
         Assert.True(tube.Blocks(default, new(0, 0, 100)));
         Assert.False(tube.Blocks(default, new(0, 0, 99)));
         Assert.True(tube.Blocks(new(-50, 9.9, 150), new(50, 9.9, 150)));
         Assert.False(tube.Blocks(new(-50, 10.1, 150), new(50, 10.1, 150)));
         Assert.False(tube.Blocks(new(-50, 0, 201), new(50, 0, 201)));
-        var box = new BoxOccluder(default, 100, 20, 30, 90);
+        var box = new BoxBlocker(default, 100, 20, 30, 90);
         Assert.True(box.Blocks(new(-50, 45, 10), new(50, 45, 10)));
         Assert.False(box.Blocks(new(11, 0, -10), new(11, 0, 50)));
         Assert.True(box.Blocks(new(9, 0, -10), new(9, 0, 50)));
-        Assert.True(new BallOccluder(default, 10).Blocks(new(-20, 4.9, 0), new(20, 4.9, 0)));
-        Assert.False(new BallOccluder(default, 10).Blocks(new(-20, 0, 0), new(-6, 0, 0)));
+        Assert.True(new BallBlocker(default, 10).Blocks(new(-20, 4.9, 0), new(20, 4.9, 0)));
+        Assert.False(new BallBlocker(default, 10).Blocks(new(-20, 0, 0), new(-6, 0, 0)));
     }
 
     [Fact]
     public void PointSource_IsLitOrDark()
     {
         var lamp = LightFace.Point(new(new(0, 0, 900), default));
-        var dark = FaceShadow.Trace(lamp, [new BallOccluder(new(0, 3, 400), 10)], Up, 4);
+        var dark = FaceShadow.Trace(lamp, [new BallBlocker(new(0, 3, 400), 10)], Up, 4);
         Assert.Equal((1, 0), (dark.ShadedShare, dark.ShareError));
-        Assert.Equal(0, FaceShadow.Trace(lamp, [new BallOccluder(new(0, 6, 400), 10)], Up, 4).ShadedShare);
-        Assert.Equal(0, FaceShadow.Trace(lamp, [new BallOccluder(new(0, 3, 400), 10)], Up with { Normal = -Vector.Up }, 4).ShadedShare);
+        Assert.Equal(0, FaceShadow.Trace(lamp, [new BallBlocker(new(0, 6, 400), 10)], Up, 4).ShadedShare);
+        Assert.Equal(0, FaceShadow.Trace(lamp, [new BallBlocker(new(0, 3, 400), 10)], Up with { Normal = -Vector.Up }, 4).ShadedShare);
     }
 }

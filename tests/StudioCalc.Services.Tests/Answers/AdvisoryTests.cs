@@ -56,6 +56,7 @@ public sealed partial class AdvisoryTests
                 || ZonePairs.TryGetValue(code, out pair)
                 || FramesPairs.TryGetValue(code, out pair)
                 || PlacementPairs.TryGetValue(code, out pair)
+                || FallOffPairs.TryGetValue(code, out pair)
                 || WindowPairs.TryGetValue(code, out pair)
                 || BouncePairs.TryGetValue(code, out pair),
             $"{code} has no pair of requests.");

@@ -124,12 +124,16 @@ public sealed class EstimateKeepersTests
         Assert.Equal(7u, answer.BracketFrames);
     }
 
-    [Fact]
-    public void Bracket_OfAZoneThatReachesToInfinity_IsOneFrame()
+    [Theory]
+    [InlineData(10, true)]
+    [InlineData(1, false)]
+    public void Bracket_OfAZoneThatReachesToInfinity_IsOneFrameWhereOneHasTheConfidence(double near, bool isTold)
     {
         var answer = Calls.DepthOfField.EstimateKeepers(
-            new() { Depths = new() { NearDepthMm = 1, FarIsInfinite = true }, SpreadMm = 5, ConfidenceShare = 0.9 });
-        Assert.Equal(1u, answer.BracketFrames);
+            new() { Depths = new() { NearDepthMm = near, FarIsInfinite = true }, SpreadMm = 5, ConfidenceShare = 0.9 });
+        Assert.Equal(isTold, answer.HasBracketFrames);
+        Assert.Equal(isTold, answer.KeepChance >= 0.9);
+        Assert.Equal(isTold ? 1u : 0u, answer.BracketFrames);
         Assert.False(answer.HasFarDepthMm);
     }
 

@@ -4,7 +4,7 @@ namespace StudioCalc.Maths;
 
 /// <summary>A thing that may stand in the light, and may be grown or shrunk all around.</summary>
 /// <remarks>Grown by g it holds every point within g of it; shrunk by g it is what keeps g away from its surface.</remarks>
-public abstract record Occluder
+public abstract record LightBlocker
 {
     /// <summary>A point in its middle.</summary>
     public abstract Vector Middle { get; }
@@ -22,7 +22,7 @@ public abstract record Occluder
 /// <summary>A ball.</summary>
 /// <param name="Centre">Its centre.</param>
 /// <param name="DiameterMm">Its diameter, above 0. [mm]</param>
-public sealed record BallOccluder(Vector Centre, double DiameterMm) : Occluder
+public sealed record BallBlocker(Vector Centre, double DiameterMm) : LightBlocker
 {
     /// <inheritdoc/>
     public override Vector Middle => Centre;
@@ -45,7 +45,7 @@ public sealed record BallOccluder(Vector Centre, double DiameterMm) : Occluder
 /// <param name="From">Middle of one end.</param>
 /// <param name="To">Middle of the other, elsewhere.</param>
 /// <param name="DiameterMm">Its diameter, above 0. [mm]</param>
-public sealed record TubeOccluder(Vector From, Vector To, double DiameterMm) : Occluder
+public sealed record TubeBlocker(Vector From, Vector To, double DiameterMm) : LightBlocker
 {
     /// <inheritdoc/>
     public override Vector Middle => (From + To) * 0.5;
@@ -85,7 +85,7 @@ public sealed record TubeOccluder(Vector From, Vector To, double DiameterMm) : O
 /// <param name="DepthMm">Its depth, above 0. [mm]</param>
 /// <param name="HeightMm">Its height, above 0. [mm]</param>
 /// <param name="TurnDeg">Its turn, counter-clockwise seen from above; at 0 its width runs from left to right. [deg]</param>
-public sealed record BoxOccluder(Vector Base, double WidthMm, double DepthMm, double HeightMm, double TurnDeg = 0) : Occluder
+public sealed record BoxBlocker(Vector Base, double WidthMm, double DepthMm, double HeightMm, double TurnDeg = 0) : LightBlocker
 {
     /// <inheritdoc/>
     public override Vector Middle => Base + Vector.Up * (HeightMm / 2);

@@ -4,7 +4,7 @@ namespace StudioCalc.Maths;
 /// <param name="Axes">Where it stands, and where its lit side faces.</param>
 /// <param name="WidthMm">Its width. [mm]</param>
 /// <param name="HeightMm">Its height. [mm]</param>
-public sealed record BounceSurface(FaceAxes Axes, double WidthMm, double HeightMm)
+public sealed record BounceFace(FaceAxes Axes, double WidthMm, double HeightMm)
 {
     /// <summary>Its outline as a face.</summary>
     public LightFace Face { get; } = LightFace.Of(Axes, FaceOutline.Rectangle(WidthMm, HeightMm));
@@ -12,7 +12,7 @@ public sealed record BounceSurface(FaceAxes Axes, double WidthMm, double HeightM
     /// <summary>Turned in its place to face a direction.</summary>
     /// <param name="facing">The unit direction.</param>
     /// <param name="rollDeg">Turn about it. [deg]</param>
-    public BounceSurface Turned(Vector facing, double rollDeg) => new(new(Axes.Centre, Axes.Centre + facing, rollDeg), WidthMm, HeightMm);
+    public BounceFace Turned(Vector facing, double rollDeg) => new(new(Axes.Centre, Axes.Centre + facing, rollDeg), WidthMm, HeightMm);
 
     /// <summary>Whether the straight way between two places passes through it, its edge included.</summary>
     public bool IsBetween(Vector from, Vector to)
