@@ -10,16 +10,17 @@ namespace StudioCalc.Maths;
 /// p' = p - 2 (p - m) . k k,    n' = n - 2 n . k k                                  (74)
 /// </code>
 /// <para>E: illuminance in a patch's middle, from all sources. e': light of the patch at the receiver by unit luminance, exact (5).
-/// p, n: the receiver and its normal. m, k: middle of the mirror and the way that it faces. Patches are halved both ways until that
-/// changes each by less than 0.001 of its light or 0.00003 of all, and they are no wider than their distance from a source,
-/// as far as 1024 patches for all sources together go; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
+/// p, n: the receiver and its normal. m, k: middle of the mirror and the way that it faces. The patch whose halving both ways changes
+/// most is halved next, until what that would change in all is less than 0.0002 of the light and none is wider than its distance from
+/// a source, as far as 2048 patches for all sources together go; then halved and whole are extrapolated as (4 halved - whole) / 3. Light that goes to and fro between
 /// surfaces is left out, and so is what the surface blocks. Source: derived in docs/models/fill-placement.md.</para>
 /// </remarks>
 public sealed class BounceLight
 {
     private const int Rough = 8;
-    private const int Deepest = 10;
-    private const int MostPatches = 1024;
+    private const int Least = 2;
+    private const double MostChange = 2e-4;
+    private const int MostPatches = 2048;
     private const int FewestPatches = 64;
 
     private readonly BounceFace _surface;
@@ -53,10 +54,9 @@ public sealed class BounceLight
         var sum = new BounceLight(surface, sources, at);
         if (surface.Face.IsBefore(at.Place))
         {
-            sum.Divide(new(0, 0, surface.WidthMm / 2, surface.HeightMm / 2), sum.Patch(new(0, 0, surface.WidthMm / 2, surface.HeightMm / 2)), 0);
+            sum.Divide();
         }
 
-        sum.Residual /= sum.Light > 0 ? sum.Light : 1;
         return sum;
     }
 
@@ -122,31 +122,49 @@ public sealed class BounceLight
         return sum;
     }
 
-    private void Divide(Area area, double light, int depth)
+    // The part whose halving changes most is halved next; one that is too wide comes before all others.
+    private void Divide()
     {
-        Span<Area> parts = stackalloc Area[4];
-        Span<double> lights = stackalloc double[4];
-        var halved = 0.0;
-        for (var i = 0; i < 4; i++)
+        Patches = Rough * Rough;
+        if (_whole == 0)
         {
-            parts[i] = area.Quarter(i);
-            lights[i] = Patch(parts[i]);
-            halved += lights[i];
-        }
-
-        var change = Abs(halved - light);
-        if (depth == Deepest || Patches >= Max(FewestPatches, MostPatches / _sources.Count)
-            || (depth >= 2 && change <= 1e-3 * halved + 3e-5 * _whole && IsSmall(area)))
-        {
-            Patches += 4;
-            Light += Max(0, (4 * halved - light) / 3);
-            Residual += change / 3;
             return;
         }
 
-        for (var i = 0; i < 4; i++)
+        var most = Max(FewestPatches, MostPatches / _sources.Count) / 4;
+        var parts = new PriorityQueue<Part, double>();
+        var (open, halved) = (0.0, 0.0);
+        Push(new(0, 0, _surface.WidthMm / 2, _surface.HeightMm / 2), 0);
+        while (parts.Count < most && parts.TryPeek(out var next, out _) && (next.IsWide || open > MostChange * halved))
         {
-            Divide(parts[i], lights[i], depth + 1);
+            parts.Dequeue();
+            (open, halved) = (open - next.Change, halved - next.Halved);
+            for (var i = 0; i < 4; i++)
+            {
+                Push(next.Area.Quarter(i), next.Depth + 1);
+            }
+        }
+
+        var change = 0.0;
+        foreach (var (part, _) in parts.UnorderedItems)
+        {
+            Light += Max(0, (4 * part.Halved - part.Light) / 3);
+            change += part.Change / 3;
+        }
+
+        (Patches, Residual) = (4 * parts.Count, Light > 0 ? change / Light : 0);
+
+        void Push(Area area, int depth)
+        {
+            var quarters = 0.0;
+            for (var i = 0; i < 4; i++)
+            {
+                quarters += Patch(area.Quarter(i));
+            }
+
+            var part = new Part(area, depth, Patch(area), quarters, depth < Least || !IsSmall(area));
+            (open, halved) = (open + part.Change, halved + part.Halved);
+            parts.Enqueue(part, part.IsWide ? -1e300 / (1L << depth) : -part.Change);
         }
     }
 
@@ -199,5 +217,10 @@ public sealed class BounceLight
     {
         public Area Quarter(int index) => new(
             Right + (index % 2 == 0 ? -HalfRight : HalfRight) / 2, Up + (index < 2 ? -HalfUp : HalfUp) / 2, HalfRight / 2, HalfUp / 2);
+    }
+
+    private readonly record struct Part(Area Area, int Depth, double Light, double Halved, bool IsWide)
+    {
+        public double Change => Abs(Halved - Light);
     }
 }

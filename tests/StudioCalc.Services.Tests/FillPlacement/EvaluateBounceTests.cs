@@ -103,7 +103,7 @@ public sealed class EvaluateBounceTests
         var one = Bounce(request).IlluminanceLx;
         request.Sources.Add(request.Sources[0].Clone());
         var two = Bounce(request);
-        Assert.Equal(2 * one, two.IlluminanceLx, 1e-6);
+        Assert.Equal(2 * one, two.IlluminanceLx, 1e-4 * one); // Two share the patches of one.
         Assert.False(two.HasFarEstimateOverstatesStops);
     }
 
