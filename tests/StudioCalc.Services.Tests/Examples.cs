@@ -52,6 +52,10 @@ internal static class Examples
 
     public static PlanFillRequest PlanFill() => Read<PlanFillRequest>("plan-fill.json");
 
+    public static EvaluateWindowRequest Window() => Read<EvaluateWindowRequest>("evaluate-window.json");
+
+    public static TrackSunRequest Sun() => Read<TrackSunRequest>("track-sun.json");
+
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
     public static MapFallOffRequest FallOff() => Read<MapFallOffRequest>("map-fall-off.json");
@@ -61,6 +65,10 @@ internal static class Examples
     public static EstimatePlacementErrorRequest PlacementError() => Read<EstimatePlacementErrorRequest>("estimate-placement-error.json");
 
     public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
+
+    public static EvaluateBounceRequest Bounce() => Read<EvaluateBounceRequest>("evaluate-bounce.json");
+
+    public static EvaluateShadowRequest Shadow() => Read<EvaluateShadowRequest>("evaluate-shadow.json");
 
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));

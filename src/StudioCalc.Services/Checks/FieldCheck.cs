@@ -139,6 +139,18 @@ internal sealed class DurationCheck(FieldRules rules) : ValueCheck<Duration>
         && Math.Sign(value.Seconds) * Math.Sign(value.Nanos) >= 0;
 }
 
+/// <summary>A moment from the year 1 to 9999, in the one form that the standard allows: less than a second of nanoseconds, none
+/// below zero.</summary>
+internal sealed class TimestampCheck : ValueCheck<Timestamp>
+{
+    private const long FirstS = -62_135_596_800;
+    private const long LastS = 253_402_300_799;
+
+    public override bool Check(Timestamp value, string path, Violations? violations) =>
+        value is { Seconds: >= FirstS and <= LastS, Nanos: >= 0 and < 1_000_000_000 }
+        || Refuse(path, violations, RefusalReason.OutOfRange, "Must be a moment from the year 1 to 9999.");
+}
+
 /// <summary>A value of the contract's enum.</summary>
 internal sealed class EnumCheck<TEnum>(FieldRules rules, string names) : ValueCheck<TEnum>
     where TEnum : struct, System.Enum

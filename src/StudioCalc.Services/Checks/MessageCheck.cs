@@ -91,6 +91,7 @@ internal sealed class MessageCheck<T>
             ? Activator.CreateInstance(typeof(EnumCheck<>).MakeGenericType(typeof(TValue)), rules, NamesOf(field.EnumType))
             : null,
         FieldType.Message when typeof(TValue) == typeof(Duration) => new DurationCheck(rules),
+        FieldType.Message when typeof(TValue) == typeof(Timestamp) => new TimestampCheck(),
         FieldType.Message => Activator.CreateInstance(typeof(InnerCheck<>).MakeGenericType(typeof(TValue))),
         _ => null,
     });

@@ -55,6 +55,8 @@ public sealed partial class AdvisoryTests
         PlacementPairs,
         FallOffPairs,
         DistancePairs,
+        WindowPairs,
+        BouncePairs,
     ];
 
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];

@@ -113,6 +113,13 @@ internal static class RandomRequests
         ("FocusComponent" or "CameraDirection", "position" or "aim_point") => Gen.Select(
             Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-20, 60], (x, y, z) => (object)new V1.Point { XMm = x, YMm = y, ZMm = z }),
         ("FocusComponent", "height_mm" or "diameter_mm") => Gen.Double[0, 60].Select(size => (object)size),
+        ("WindowPlace", "window" or "up") => Gen.Const<object>(true),
+        ("EvaluateWindowRequest", "reading") => Maker.Of(V1.ContinuousReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
+        ("EvaluateShadowRequest", "cells") => Gen.Const<object>(4u),
+        ("EvaluateShadowRequest", "shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 0.01 }),
+        ("TrackSunRequest", "date") => Gen.OneOf<object>("1950-01-01", "2026-06-21", "2027-02-28", "2100-12-31"),
+        ("TrackSunRequest", "time_zone") => Gen.OneOf<object>("Europe/Vienna", "UTC", "Asia/Kathmandu", "America/St_Johns"),
         _ => null,
     };
 
@@ -136,5 +143,6 @@ internal static class RandomRequests
         or ("EvaluateExposureRequest", "lens_factor")
         or ("FocusedCamera", "sensor_distance_mm")
         or ("SolveFlashRequest", "powers" or "power_scale")
+        or ("Window", "transmittance")
         or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }
