@@ -28,6 +28,14 @@ internal static class PlaceFocusWriter
         return response;
     }
 
+    public static V1.FreshPlateSetting? FreshPlate(PlacementInput input, Maths.FreshPlateSetting? setting, SensorRead? sensor) => setting is null ? null : new()
+    {
+        Aperture = DepthWriter.Aperture(setting.Aperture.FNumber, setting.Aperture.SetFNumber, input.Range),
+        EffectiveFNumber = setting.Aperture.EffectiveFNumber,
+        Focus = OpticsWriter.Lens(setting.Lens, sensor),
+        FocusOffsetMm = setting.OffsetMm,
+    };
+
     private static FocusPlacement Placement(
         PlaceFocusRequest request, PlacementInput input, PlacementOutcome outcome, SensorRead? sensor)
     {

@@ -135,6 +135,50 @@ public sealed class PlaceFocusTests
         Assert.True(Calls.DepthOfField.PlaceFocus(request).Solution.Components[0].Sharp);
     }
 
+    [Theory]
+    [InlineData(12, null)]
+    [InlineData(-12, null)]
+    [InlineData(5, "f/9")]
+    public void FreshPlate_OutsideTheZone_IsHeldByTheSettingThatIsTold(double higherMm, string? given)
+    {
+        var request = Examples.PlaceFocus();
+        request.FreshPlateHigherMm = higherMm;
+        request.Aperture = given is null ? null : new() { Set = new() { Mark = given } };
+        var answer = Calls.DepthOfField.PlaceFocus(request);
+        Assert.False(answer.Solution.FreshPlateSharp);
+        var setting = answer.FreshPlateSetting;
+        Assert.True(setting.Aperture.FNumber >= answer.Solution.Aperture.FNumber);
+
+        // Both heights are within the permitted blur at the mark, and one of them is not at a third stop wider.
+        var evaluate = new EvaluateDepthOfFieldRequest
+        {
+            Camera = request.Camera.Clone(),
+            Aperture = new() { Set = new() { Mark = setting.Aperture.Mark } },
+            PermittedBlur = request.PermittedBlur,
+        };
+        evaluate.Camera.Closeness = new() { Magnification = setting.Focus.Magnification };
+        var component = answer.Solution.Components[0];
+        var moved = answer.Solution.FocusOffsetMm - setting.FocusOffsetMm;
+        double[] standIn = [component.NearOffsetMm + moved, component.FarOffsetMm + moved];
+        evaluate.OffsetsMm.Add(standIn.Concat(standIn.Select(offset => offset - answer.Solution.FreshPlateShiftMm)));
+        var points = Calls.DepthOfField.EvaluateDepthOfField(evaluate).Points;
+        Assert.All(points, point => Assert.True(point.BlurWithDiffractionUm <= answer.Solution.PermittedBlurUm));
+        evaluate.Aperture.Set = new() { FNumber = setting.Aperture.FNumber / 1.13 };
+        points = Calls.DepthOfField.EvaluateDepthOfField(evaluate).Points;
+        Assert.Contains(points, point => point.BlurWithDiffractionUm > answer.Solution.PermittedBlurUm);
+    }
+
+    [Fact]
+    public void FreshPlate_InTheZoneOrBeyondAnyAperture_HasNoSetting()
+    {
+        var request = Examples.PlaceFocus();
+        request.FreshPlateHigherMm = 2;
+        Assert.Null(Calls.DepthOfField.PlaceFocus(request).FreshPlateSetting);
+        request.FreshPlateHigherMm = 60;
+        var answer = Calls.DepthOfField.PlaceFocus(request);
+        Assert.True(!answer.Solution.FreshPlateSharp && answer.FreshPlateSetting is null);
+    }
+
     [Fact]
     public void FocusBeyondHyperfocal_NeverSlipsOutBackwards()
     {
