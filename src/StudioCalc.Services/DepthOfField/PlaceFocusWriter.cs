@@ -24,7 +24,7 @@ internal static class PlaceFocusWriter
             Nearest = placement,
         };
         response.NotReached.Remedies.Add(PlacementRemedies.For(input, outcome, DepthOfFieldAdapter.DefaultWavelengthUm)
-            .Select(remedy => DepthWriter.Remedy(remedy, input.Range)));
+            .Select(remedy => DepthWriter.Remedy(remedy, input.Range, sensor)));
         return response;
     }
 

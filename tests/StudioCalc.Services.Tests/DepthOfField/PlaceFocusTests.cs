@@ -117,6 +117,12 @@ public sealed class PlaceFocusTests
         wider.Camera.Closeness.Magnification *= 1.001;
         Assert.NotNull(Calls.DepthOfField.PlaceFocus(wider).NotReached);
 
+        var field = request.Clone();
+        field.Camera.Closeness = new() { FieldWidthMm = missed.Remedies[0].FieldWidthMm * 1.000001 };
+        Assert.True(Calls.DepthOfField.PlaceFocus(field).Solution.Components[0].Sharp);
+        Assert.Equal(missed.Remedies[0].FieldWidthMm * 24 / 36, missed.Remedies[0].FieldHeightMm, 1e-9);
+        Assert.DoesNotContain(missed.Remedies.Skip(1), remedy => remedy.HasFieldWidthMm || remedy.HasFieldHeightMm);
+
         var blurred = request.Clone();
         blurred.PermittedBlur = new() { DiameterUm = missed.Remedies[2].PermittedBlurUm };
         Assert.True(Calls.DepthOfField.PlaceFocus(blurred).Solution.Components[0].Sharp);

@@ -118,7 +118,9 @@ public sealed class PlanFocusStackTests
                 (solve.WavelengthUm, stack.WavelengthUm) = (um, um);
             }
 
-            var remedy = Calls.DepthOfField.SolveAperture(solve).NotReached.Remedies.Single(one => one.Kind == DepthRemedyKind.Stack);
+            var remedies = Calls.DepthOfField.SolveAperture(solve).NotReached.Remedies;
+            Assert.DoesNotContain(remedies, one => one.HasFieldWidthMm);
+            var remedy = remedies.Single(one => one.Kind == DepthRemedyKind.Stack);
             stack.Aperture = new() { Set = new() { Mark = remedy.Aperture.Mark } };
             var planned = Calls.DepthOfField.PlanFocusStack(stack).Solution;
             Assert.Equal(remedy.Frames, planned.Frames);
