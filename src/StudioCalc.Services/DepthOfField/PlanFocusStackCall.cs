@@ -77,7 +77,7 @@ public sealed partial class DepthOfFieldAdapter
             request.PermittedBlur, optics?.Sensor, StackRoot[PlanFocusStackRequest.PermittedBlurFieldNumber], ref trail);
         var set = context.ReadSetFNumber(
             request.Aperture, optics?.Lens, StackRoot[PlanFocusStackRequest.ApertureFieldNumber], ref trail, setField: "");
-        RefuseInfinity(context, request.Camera, optics?.Lens, cameraPath);
+        context.RefuseInfinity(optics?.Lens, cameraPath[FocusedCamera.ClosenessFieldNumber]);
         return optics is null || set is null || blur is null || optics.Lens.IsAtInfinity
             ? null
             : new(
@@ -115,16 +115,4 @@ public sealed partial class DepthOfFieldAdapter
     }
 
     private static double? Seconds(Duration? time) => time is null ? null : time.Seconds + time.Nanos / 1e9;
-
-    // Names the field that says infinity: a magnification of 0.
-    private static void RefuseInfinity(RequestContext context, FocusedCamera camera, LensFocus? lens, FieldPath cameraPath)
-    {
-        if (lens is { IsAtInfinity: true } && camera.Closeness.ValueCase == Closeness.ValueOneofCase.Magnification)
-        {
-            context.Violations.Add(
-                cameraPath[FocusedCamera.ClosenessFieldNumber][Closeness.MagnificationFieldNumber].ToString(),
-                RefusalReason.OutOfRange,
-                "Focus at infinity has no focused plane to count from; give a magnification above 0.");
-        }
-    }
 }
