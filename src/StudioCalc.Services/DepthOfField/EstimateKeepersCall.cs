@@ -116,6 +116,7 @@ public sealed partial class DepthOfFieldAdapter
                 Maths.KeeperRemedyKind.RefocusEachFrame => V1.KeeperRemedyKind.RefocusEachFrame,
                 Maths.KeeperRemedyKind.CorrectBias => V1.KeeperRemedyKind.CorrectBias,
                 Maths.KeeperRemedyKind.CloseAperture => V1.KeeperRemedyKind.CloseAperture,
+                Maths.KeeperRemedyKind.FocusBracket => V1.KeeperRemedyKind.FocusBracket,
                 _ => throw new ArgumentOutOfRangeException(nameof(remedy)),
             },
             KeepChance = remedy.Keep,
