@@ -23,21 +23,22 @@ internal abstract class FieldCheck<T>(string name)
         return false;
     }
 
-    protected bool Missing(string path, Violations? violations) =>
-        Refuse(path, violations, RefusalReason.Required, "Must be given.");
+    protected bool Missing(string path, Violations? violations, string with = "") =>
+        Refuse(path, violations, RefusalReason.Required, $"Must be given{with}.");
 
     protected string Join(string path) => path.Length == 0 ? name : $"{path}.{name}";
 }
 
 /// <summary>Decides whether an optional value is there, and hands it to a <see cref="ValueCheck{TValue}"/>.</summary>
+/// <remarks>A message that is missing is refused with what it needs, in <c>with</c>.</remarks>
 internal sealed class SingleCheck<T, TValue>(
-    string name, bool required, Func<T, bool>? isSet, Func<T, TValue> get, ValueCheck<TValue>? check) : FieldCheck<T>(name)
+    string name, bool required, string with, Func<T, bool>? isSet, Func<T, TValue> get, ValueCheck<TValue>? check) : FieldCheck<T>(name)
 {
     public override bool Check(T message, string path, Violations? violations)
     {
         if (isSet is not null && !isSet(message))
         {
-            return !required || Missing(path, violations);
+            return !required || Missing(path, violations, with);
         }
 
         return check is null || check.Check(get(message), violations is null ? "" : Join(path), violations);
