@@ -8,19 +8,24 @@ public static class HoldingTime
     /// <summary>The longest time that is looked at. [s]</summary>
     public const double LongestS = 86400;
 
-    /// <summary>When the surface first passes a temperature; null within a day if it does not. [s]</summary>
+    /// <summary>When the surface first passes a temperature; 0 where it has passed it at the start, null if it does not. [s]</summary>
     /// <param name="course">The food, from its start.</param>
     /// <param name="celsius">The temperature. [°C]</param>
+    /// <param name="isFalling">Whether it passes it from above.</param>
     /// <param name="longestS">How long to look. [s]</param>
-    public static double? Until(FoodCourse course, double celsius, double longestS = LongestS)
+    public static double? Until(FoodCourse course, double celsius, bool isFalling, double longestS = LongestS)
     {
         ArgumentNullException.ThrowIfNull(course);
         var before = course.At(0);
-        var isAbove = before.Surface > celsius;
+        if (HasPassed(before))
+        {
+            return 0;
+        }
+
         while (before.Seconds < longestS)
         {
             var now = course.At(Min(longestS, before.Seconds + StepAfter(before.Seconds)));
-            if (now.Surface > celsius != isAbove)
+            if (HasPassed(now))
             {
                 return before.Seconds + (now.Seconds - before.Seconds) * (celsius - before.Surface) / (now.Surface - before.Surface);
             }
@@ -29,6 +34,8 @@ public static class HoldingTime
         }
 
         return null;
+
+        bool HasPassed(FoodState state) => isFalling ? state.Surface <= celsius : state.Surface >= celsius;
     }
 
     // Straight lines between moments are right to a hundredth of a second: early on the surface bends, later it does not.

@@ -20,7 +20,7 @@ public sealed partial class DepthOfFieldAdapter
                     HeightMm = format.HeightMm,
                     DiagonalMm = format.DiagonalMm,
                     CropFactor = format.CropFactor,
-                    SourceKind = SourceKind.Memory,
+                    SourceKind = V1.SourceKind.Memory,
                     Source = SensorFormats.Source,
                 }),
             },

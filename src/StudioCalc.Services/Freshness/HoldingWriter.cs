@@ -99,15 +99,16 @@ internal static class HoldingWriter
             read.EndsAt.Source,
             Event(CoolingEventKind.SetPoint, seconds, band.LikelyCelsius));
 
-        double? Until(double celsius) => HoldingTime.Until(FoodCourse.Of(read.Food.Body, read.Room), celsius);
+        double? Until(double celsius) => HoldingTime.Until(
+            FoodCourse.Of(read.Food.Body, read.Room), celsius, isFalling: read.Food.Body.StartCelsius >= band.LikelyCelsius);
     }
 
     private static Holding Melt<TTrail>(ScoopRead read, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var body = (ScoopBody)read.Food.Body;
-        var gloss = HoldingTime.Until(FoodCourse.Of(body, read.Room), read.GlossLostCelsius);
-        var melting = HoldingTime.Until(FoodCourse.Of(body, read.Room), body.Mix.FreezingCelsius);
+        var gloss = HoldingTime.Until(FoodCourse.Of(body, read.Room), read.GlossLostCelsius, isFalling: false);
+        var melting = HoldingTime.Until(FoodCourse.Of(body, read.Room), body.Mix.FreezingCelsius, isFalling: false);
         trail.Section("holding time");
         trail.Given("Tg", read.GlossLostCelsius, "°C", read.IsGlossTold ? "gloss_lost_celsius" : "from memory");
         trail.Given("Tf", body.Mix.FreezingCelsius, "°C", "freezing point of the mix");

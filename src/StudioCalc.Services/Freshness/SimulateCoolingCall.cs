@@ -109,7 +109,7 @@ public sealed partial class FreshnessAdapter
         }
 
         return marks
-            .Select(mark => (mark, At: HoldingTime.Until(FoodCourse.Of(body, room), mark.Celsius, seconds)))
+            .Select(mark => (mark, At: HoldingTime.Until(FoodCourse.Of(body, room), mark.Celsius, body.StartCelsius >= mark.Celsius, seconds)))
             .Where(found => found.At is not null)
             .OrderBy(found => found.At)
             .Select(found => HoldingWriter.Event(found.mark.Kind, found.At!.Value, found.mark.Celsius));
