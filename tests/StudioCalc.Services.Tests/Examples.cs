@@ -52,6 +52,8 @@ internal static class Examples
 
     public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
 
+    public static CheckFoodSafetyRequest Safety() => Read<CheckFoodSafetyRequest>("check-food-safety.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -55,7 +55,8 @@ public sealed partial class AdvisoryTests
                 || FocusPairs.TryGetValue(code, out pair)
                 || ZonePairs.TryGetValue(code, out pair)
                 || FramesPairs.TryGetValue(code, out pair)
-                || PlacementPairs.TryGetValue(code, out pair),
+                || PlacementPairs.TryGetValue(code, out pair)
+                || SafetyPairs.TryGetValue(code, out pair),
             $"{code} has no pair of requests.");
         var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
         Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);
