@@ -22,11 +22,12 @@ public sealed partial class FreshnessAdapter
         var facts = new SafetyFacts(
             request.HasAirCelsius ? request.AirCelsius : null, request.WrittenProcedure, [.. request.Food.Select(food => food.ToMaths())]);
         var clocks = SafetyClocks.Run([.. spells], facts, request.RegimeIds);
+        var isNotForEating = request.NotForEating.Count > 0 || clocks[0].State == Maths.SafetyState.Over;
         var response = new CheckFoodSafetyResponse
         {
             State = clocks[0].State.ToContract(),
-            Clocks = { clocks.Select(SafetyWriter.Write) },
-            NotForEating = request.NotForEating.Count > 0 || clocks[0].State == Maths.SafetyState.Over,
+            Clocks = { clocks.Select(clock => SafetyWriter.Write(clock, isNotForEating)) },
+            NotForEating = isNotForEating,
             DeclaredAllergens = { request.DeclaredAllergens },
             CatalogueVersion = SafetyRegimes.Version,
             ModelRevision = ModelRevision.Current,

@@ -3,7 +3,8 @@ namespace StudioCalc.Services;
 /// <summary>Writes clocks of food safety.</summary>
 internal static class SafetyWriter
 {
-    public static V1.SafetyClock Write(Maths.SafetyClock clock)
+    /// <summary>Writes a clock. For food that nobody may eat the action is that of a clock that is over.</summary>
+    public static V1.SafetyClock Write(Maths.SafetyClock clock, bool isNotForEating)
     {
         var regime = clock.Regime;
         var written = new V1.SafetyClock
@@ -17,7 +18,7 @@ internal static class SafetyWriter
             Limit = clock.LimitS.ToDuration(),
             Left = clock.LeftS?.ToDuration(),
             LeftToChill = clock.LeftToChillS?.ToDuration(),
-            Action = clock.Action,
+            Action = isNotForEating ? regime.ActionOver : clock.Action,
             Source = regime.Source,
             SourceKind = regime.SourceKind.ToContract(),
         };

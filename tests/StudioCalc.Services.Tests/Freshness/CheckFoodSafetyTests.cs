@@ -62,12 +62,27 @@ public sealed class CheckFoodSafetyTests
         Assert.Equal([V1.SafetyReason.OtherStart], answer.Clocks[1].Reasons);
         Assert.Null(answer.Clocks[1].Counted);
         Assert.Null(answer.Clocks[1].Left);
-        Assert.Empty(answer.Clocks[1].Action);
+        Assert.All(answer.Clocks, clock => Assert.Equal("Discard it.", clock.Action));
     }
 
     [Fact]
-    public void Check_OneRegimeRunningAndOneUnknown_IsUnknown() => Assert.Equal(
-        V1.SafetyState.Unknown, Calls.Freshness.CheckFoodSafety(Spell(60, 22, "us-two-hours", "uk-cold")).State);
+    public void Check_OneRegimeRunningAndOneUnknown_IsUnknown()
+    {
+        var answer = Calls.Freshness.CheckFoodSafety(Spell(60, 22, "us-two-hours", "uk-cold"));
+        Assert.Equal(V1.SafetyState.Unknown, answer.State);
+        Assert.Empty(answer.Clocks[0].Action);
+        Assert.NotEmpty(answer.Clocks[1].Action);
+    }
+
+    [Fact]
+    public void Check_FoodForThePictureOnly_IsDiscardedWhateverTheClocksSay()
+    {
+        var request = Spell(60, 22, "us-two-hours", "uk-cold");
+        request.NotForEating.Add(NotForEating.Sprayed);
+        var answer = Calls.Freshness.CheckFoodSafety(request);
+        Assert.True(answer.NotForEating);
+        Assert.All(answer.Clocks, clock => Assert.Equal("Discard it.", clock.Action));
+    }
 
     [Fact]
     public void Check_FoodThatARegimeIsFor_IsTold()
