@@ -32,6 +32,9 @@ public sealed partial class ConventionTests
         // Windows, bounce and shadow.
         "skyline_luminance_share", "outdoor_share", "covered_reflectance", "configuration_factor", "shaded_share", "shaded_share_error",
 
+        // Freshness.
+        "share_left",
+
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",
     ];
