@@ -10,7 +10,7 @@ public sealed partial class ConventionTests
     private static readonly string[] UnitSuffixes =
     [
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
-        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_hz", "_mired", "_per_mm",
+        "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_kg_per_m3", "_hz", "_mired", "_per_mm",
 
         // From 0 to 1.
         "_share",
