@@ -28,8 +28,8 @@ public sealed class HelpTests
     {
         var page = (await Tool.Run("--help")).Output;
 
-        Assert.All(Tool.Calls, call => Assert.Contains(
-            $"  {Words.Kebab(Contracts.Contract.SubjectOf(call.Service))} {Words.Kebab(Contracts.Contract.VerbOf(call))} ", page, StringComparison.Ordinal));
+        Assert.All(Tool.Calls, call => Assert.Matches(
+            $"(?m)^  {Words.Kebab(Contracts.Contract.SubjectOf(call.Service))} {Words.Kebab(Contracts.Contract.VerbOf(call))}( |$)", page));
         Assert.All(new BuiltIns(hasPicture: false).All, option => Assert.Contains(option.Name, page, StringComparison.Ordinal));
         Assert.All(ExitCode.Meanings, code => Assert.Contains(code.Meaning, page, StringComparison.Ordinal));
         Assert.All(UnitSuffix.Kinds, kind => Assert.Contains(kind.Choice, page, StringComparison.Ordinal));

@@ -45,7 +45,12 @@ public sealed class TestHost : IAsyncDisposable
         return StudioCalcClient.Connect(options);
     }
 
-    public ValueTask DisposeAsync() => _app.DisposeAsync();
+    /// <summary>Stops as a host does that is told to: calls that have begun are answered first.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        await _app.StopAsync();
+        await _app.DisposeAsync();
+    }
 
     /// <summary>Serves what the test maps.</summary>
     public static async Task<TestHost> StartAsync(
