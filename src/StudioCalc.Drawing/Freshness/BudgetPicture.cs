@@ -14,10 +14,11 @@ public static class BudgetPicture
     private const double Bar = 14;
     private const double Head = 122;
     private const double Left = 230;
-    private const double Right = 840;
+    private const double Right = 820;
     private const double LeftColumn = 920;
     private const double ChanceColumn = 1010;
     private const double MostOfSteps = 1.6;
+    private const double NameRoom = 300;
 
     /// <summary>Draws a budget.</summary>
     /// <param name="request">What was asked.</param>
@@ -66,7 +67,7 @@ public static class BudgetPicture
         sheet.Rectangle(axis.X(start), middle - Bar / 2, axis.X(end) - axis.X(start), Bar, Sheet.Medium);
         sheet.Line(axis.X(end), middle, axis.Within(p90), middle, Sheet.Thin);
         sheet.Line(axis.Within(p90), middle - 4, axis.Within(p90), middle + 4, Sheet.Thin);
-        var text = $"{TimeAxis.Clock(end)}, at most {TimeAxis.Clock(p90)}";
+        var text = $"{TimeAxis.Clock(end)} ({TimeAxis.Clock(p90)})";
         var after = Math.Max(axis.X(end), axis.Within(p90)) + 8;
         if (after + text.Length * Sheet.Letter < Right)
         {
@@ -98,7 +99,7 @@ public static class BudgetPicture
         sheet.Line(need, y - Bar - 2, need, y + 6, Sheet.Heavy);
         var isShort = component.HasSlackS && component.SlackS < 0;
         sheet.Text(LeftColumn, y, component.HasSlackS ? TimeAxis.Clock(component.SlackS) : "no end", bold: isShort, anchor: Anchor.End);
-        sheet.Text(ChanceColumn, y, FormattableString.Invariant($"{component.HoldChance:0.000}"), bold: isShort, anchor: Anchor.End);
+        sheet.Text(ChanceColumn, y, FormattableString.Invariant($"{component.HoldChance:0.####}"), bold: isShort, anchor: Anchor.End);
     }
 
     private static void DrawWindow(Sheet sheet, TimeAxis axis, ComponentBudget component, double start, double? refreshed, double y)
@@ -136,10 +137,10 @@ public static class BudgetPicture
     private static IEnumerable<string> Summary(CheckBudgetResponse answer)
     {
         yield return FormattableString.Invariant(
-            $"All hold in {answer.AllHoldChance:0.000} of {answer.Draws} draws (error {answer.AllHoldChanceError:0.0000}, seed {answer.Seed}); ")
+            $"Chance that all hold: {answer.AllHoldChance:0.####} (error {answer.AllHoldChanceError:0.####}, {answer.Draws} draws, seed {answer.Seed}); ")
             + $"with likely times {(answer.AllHoldLikely ? "all hold" : "not all hold")}."
-            + (answer.TightestComponent.Length > 0 ? $" Tightest: {Sheet.Cut(answer.TightestComponent, 200)}." : "");
-        yield return "Minutes and seconds from the start. Steps: box, likely; line, the end that nine of ten draws keep.";
+            + (answer.TightestComponent.Length > 0 ? $" Tightest: {Sheet.Cut(answer.TightestComponent, NameRoom)}." : "");
+        yield return "Minutes and seconds from the start. Steps: box, likely; line and brackets, the end that nine of ten draws keep.";
         yield return "Components: bar from the start of the clock to the likely end of its look, hatched from the pessimistic to the optimistic end;"
             + " heavy line: last needed.";
     }

@@ -38,7 +38,7 @@ public static class CoolingPicture
         sheet.Text(Margin, 30, title, bold: true);
         sheet.Text(Margin, 50, lines[0]);
         sheet.Text(Margin, 68, lines[1]);
-        var curves = CurvesOf(answer.Samples);
+        var curves = CurvesOf(answer.Samples, request.Cooling.Item.Piece?.Shape == PieceShape.Slab ? "core or lower face" : "core");
         var scale = new CelsiusAxis(Head + 8, bottom - 8, curves.SelectMany(curve => curve.Celsius).Append(request.Cooling.Air.TemperatureCelsius));
         var axis = new TimeAxis(Left, Right, TimeAxis.Seconds(end.At));
         axis.Write(sheet, Head, bottom);
@@ -101,11 +101,11 @@ public static class CoolingPicture
         }
     }
 
-    private static List<TemperatureCurve> CurvesOf(RepeatedField<CoolingSample> samples)
+    private static List<TemperatureCurve> CurvesOf(RepeatedField<CoolingSample> samples, string core)
     {
         List<TemperatureCurve> curves = [new("surface", Sheet.Heavy, false, [.. samples.Select(sample => sample.SurfaceCelsius)])];
         Add("mean", Sheet.Thin, false, sample => sample.MeanCelsius);
-        Add("core", Sheet.Medium, false, sample => sample.CoreCelsius);
+        Add(core, Sheet.Medium, false, sample => sample.CoreCelsius);
         if (samples[0].HasPlateCelsius)
         {
             Add("plate", Sheet.Medium, true, sample => sample.PlateCelsius);
