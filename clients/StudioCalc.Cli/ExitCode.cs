@@ -24,7 +24,7 @@ internal static class ExitCode
     /// <summary>The time for the call is over.</summary>
     public const int Deadline = 6;
 
-    /// <summary>Some photos could not be read, or their sidecars not written.</summary>
+    /// <summary>Some photos could not be read, their sidecars not written, or a list names photos that are not there.</summary>
     public const int Unread = 7;
 
     /// <summary>The person has stopped the call.</summary>
@@ -40,7 +40,7 @@ internal static class ExitCode
         (Refused, "the request is refused; each bad value is named"),
         (NoConnection, "the host cannot be reached"),
         (Deadline, "the time for the call is over"),
-        (Unread, "some photos could not be read, or their sidecars not written; the summary tells why"),
+        (Unread, "photos not read, sidecars not written or listed photos not found; the summary tells why"),
         (Cancelled, "stopped by the person"),
     ];
 }

@@ -76,6 +76,12 @@ public enum PhotoSubject
 
     /// <summary>The sidecar file.</summary>
     Sidecar,
+
+    /// <summary>The list of kept photos.</summary>
+    KeptList,
+
+    /// <summary>The list of dishes.</summary>
+    DishList,
 }
 
 /// <summary>What is the matter with a value or a file.</summary>
@@ -191,4 +197,7 @@ public enum PhotoReason
 
     /// <summary>It has changed meanwhile.</summary>
     Changed,
+
+    /// <summary>It names photos that are not among the frames.</summary>
+    Unmatched,
 }

@@ -24,7 +24,7 @@ internal static partial class JsonFields
     public static string Printable(string name) => Word().IsMatch(name) ? name : "(unprintable)";
 
     /// <summary>Whether a message is written as text in JSON.</summary>
-    public static bool IsText(MessageDescriptor message) => message.FullName == Duration.Descriptor.FullName;
+    public static bool IsText(MessageDescriptor message) => message.FullName == Duration.Descriptor.FullName || IsMoment(message);
 
     /// <summary>Notes a conflict when another member of the field's oneof is set already.</summary>
     public static bool IsFree(IMessage message, FieldDescriptor field, string path, Violations violations)
@@ -52,7 +52,8 @@ internal static partial class JsonFields
             ?? (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number : null),
         FieldType.Bool => text switch { "true" => true, "false" => false, _ => null },
         FieldType.String => text,
-        FieldType.Message => ParseDuration(text),
+        FieldType.Message when IsMoment(field.MessageType) => Parse<Timestamp>(text, MomentText()),
+        FieldType.Message => Parse<Duration>(text, SecondsText()),
         _ => null,
     };
 
@@ -70,16 +71,21 @@ internal static partial class JsonFields
                 "Must be one of " + string.Join(", ", field.EnumType.Values.Where(value => value.Number != 0).Select(value => value.Name)) + "."),
             FieldType.Bool => (RefusalReason.WrongType, "Must be true or false."),
             FieldType.String => (RefusalReason.WrongType, "Must be a text."),
+            FieldType.Message when IsMoment(field.MessageType) =>
+                (RefusalReason.WrongType, "Must be a moment such as \"2026-06-21T14:05:30Z\" or \"2026-06-21T16:05:30+02:00\"."),
             _ => (RefusalReason.WrongType, "Must be a time in seconds with at most nine decimals, such as \"90s\" or \"1.5s\"."),
         };
         violations.Add(path, reason, description);
     }
 
-    private static Duration? ParseDuration(string text)
+    private static bool IsMoment(MessageDescriptor message) => message.FullName == Timestamp.Descriptor.FullName;
+
+    private static T? Parse<T>(string text, Regex form)
+        where T : class, IMessage, new()
     {
         try
         {
-            return SecondsText().IsMatch(text) ? JsonParser.Default.Parse<Duration>($"\"{text}\"") : null;
+            return form.IsMatch(text) ? JsonParser.Default.Parse<T>($"\"{text}\"") : null;
         }
         catch (InvalidProtocolBufferException)
         {
@@ -95,4 +101,7 @@ internal static partial class JsonFields
 
     [GeneratedRegex(@"^-?[0-9]{1,12}(\.[0-9]{1,9})?s\z", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex SecondsText();
+
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]{1,9})?(Z|[+-][0-9]{2}:[0-9]{2})\z", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex MomentText();
 }

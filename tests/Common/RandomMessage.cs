@@ -87,6 +87,8 @@ internal sealed class RandomMessage(
         FieldType.String => Words(rules).Select(value => (object)value),
         FieldType.Enum => Gen.OneOf([.. Numbers(field.EnumType, rules)]).Select(number => (object)number),
         FieldType.Message when field.MessageType.FullName == Duration.Descriptor.FullName => Time(rules).Select(value => (object)value),
+        FieldType.Message when field.MessageType.FullName == Timestamp.Descriptor.FullName =>
+            Gen.Select(Gen.Long[-62135596800, 253402300799], Gen.Int[0, 999_999_999], (s, n) => (object)new Timestamp { Seconds = s, Nanos = n }),
         FieldType.Message => Of(field.MessageType).Select(value => (object)value),
         _ => throw new NotSupportedException(field.FullName),
     };

@@ -114,6 +114,19 @@ public sealed class PhotosTests : IDisposable
     }
 
     [Theory]
+    [InlineData("table", "")]
+    [InlineData("json", "")]
+    [InlineData("csv", "kept-list:unmatched  Names in the list that belong to no frame: 1, such as mistyped.jpg.")]
+    public async Task Pace_WithAKeptNameOfNoPhoto_SaysSoInTheExitCode(string output, string told)
+    {
+        await File.WriteAllTextAsync(Path.Combine(_folder, "kept.txt"), "b\nmistyped.jpg\n");
+        var run = await Tool.Run(["photos", "pace", _folder, "--kept", Path.Combine(_folder, "kept.txt"), "-o", output]);
+        Assert.Equal(ExitCode.Unread, run.Code);
+        Assert.Contains(told, run.Errors, StringComparison.Ordinal);
+        Assert.Equal(output != "csv", run.Output.Contains("kept-list:unmatched", StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData("--gap 10", "no unit")]
     [InlineData("--gap \"1 min\" --dishes x.csv", "cannot stand beside")]
     [InlineData("--dishes no-such.csv", "no-such.csv")]

@@ -13,7 +13,9 @@ public sealed class RefusalTests
     [InlineData("exposure freeze-motion --motion.magnification 0.2", "  --motion.permitted-blur: Must be given.")]
     [InlineData("exposure match-colour --from \"500 K\" --to \"5600 K\"", "  --from: Must be a number from 1000 to 40000. The figures are in K.")]
     [InlineData("exposure match-colour --to \"5600 K\"", "  --from: Must be given.")]
-    [InlineData("lighting-ratio combine-readings --lights.0.name window --settings.iso 100", "  --lights.0.reading.*: Must be given.")]
+    [InlineData("lighting-ratio combine-readings --lights.0.name window --settings.iso 100", "  --lights.0.reading.*: Must be given, with one of --lights.0.reading.")]
+    [InlineData("depth-of-field place-focus --direction.elevation \"30°\" --permitted-blur.diameter \"30 µm\" --camera.closeness.magnification 0.1", "  --camera.lens.*: Must be given, with any of --camera.lens.focal-length, --camera.lens.pupil-magnification, --camera.lens.principal-separation.")]
+    [InlineData("depth-of-field evaluate --aperture.set f/8", "  --permitted-blur.*: Must be given, with one of --permitted-blur.diameter, --permitted-blur.named, --permitted-blur.print.*, --permitted-blur.pixels.")]
     [InlineData("lighting-ratio separate-flash --scale third", "  --total-aperture: Must be given.")]
     [InlineData("exposure evaluate --scale third", "  --settings.*: Give settings, a light, or both.")]
     public async Task Refusal_OfTypedOptions_NamesThem(string line, string expected)

@@ -130,6 +130,26 @@ public sealed class ContractJsonTests
     public void Read_DurationTextThatIsNone_IsRefused(string text) =>
         Assert.Equal([("retry_delay", "WRONG_TYPE")], Read<RetryInfo>($$"""{"retryDelay":{{text}}}""").Violations);
 
+    [Theory]
+    [InlineData("2026-06-21T14:05:30Z", 0)]
+    [InlineData("2026-06-21T16:05:30+02:00", 0)]
+    [InlineData("2026-06-21T14:05:30.25Z", 250_000_000)]
+    public void Read_MomentText_IsAMoment(string text, int nanos)
+    {
+        var (message, violations) = Read<SunMoment>($$"""{"time":"{{text}}"}""");
+        Assert.Empty(violations);
+        Assert.Equal((1782050730, nanos), (message.Time.Seconds, message.Time.Nanos));
+    }
+
+    [Theory]
+    [InlineData("\"2026-06-21\"")]
+    [InlineData("\"2026-06-21T14:05:30\"")]
+    [InlineData("\"2026-06-31T14:05:30Z\"")]
+    [InlineData("\"2026-06-21 14:05:30Z\"")]
+    [InlineData("1782050730")]
+    public void Read_MomentTextThatIsNone_IsRefused(string text) =>
+        Assert.Equal([("time", "WRONG_TYPE")], Read<SunMoment>($$"""{"time":{{text}}}""").Violations);
+
     private static (T Message, List<(string Field, string Reason)> Violations) Read<T>(string json)
         where T : IMessage, new()
     {

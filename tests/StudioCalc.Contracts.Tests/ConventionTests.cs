@@ -27,7 +27,10 @@ public sealed partial class ConventionTests
 
         // Framing, stacks, keepers and sensor formats.
         "width", "height", "kept_share", "near_to_far_size", "wanted_magnification", "crop_factor",
-        "overlap_share", "confidence_share", "keep_chance", "chance_of_frames",
+        "overlap_share", "confidence_share", "keep_chance", "chance_of_frames", "ratio_factor",
+
+        // Windows, bounce and shadow.
+        "skyline_luminance_share", "outdoor_share", "covered_reflectance", "configuration_factor", "shaded_share", "shaded_share_error",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",

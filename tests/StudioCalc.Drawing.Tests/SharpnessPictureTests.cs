@@ -52,6 +52,30 @@ public sealed class SharpnessPictureTests
     }
 
     [Fact]
+    public void HatchedBand_OfThePlan_IsSharpAtHalfTheHeightOfTheMainComponent()
+    {
+        var picture = Draw();
+        var unitsPerMm = Number(picture.Descendants(Svg + "circle").First(), "r") / 135;
+        var egg = picture.Descendants(Svg + "circle").ElementAt(1);
+        var corners = picture.Descendants(Svg + "polygon").First().Attribute("points")!.Value.Split(' ')
+            .Select(point => point.Split(',').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToArray()).ToArray();
+
+        // Away from the camera, which stands at an azimuth of 10 degrees; y of the sheet runs down.
+        var (sin, cos) = Math.SinCos(Math.PI / 18);
+        double Away(double x, double y) => (-sin * (x - Number(egg, "cx")) - cos * (y - Number(egg, "cy"))) / unitsPerMm;
+        var (near, far) = (Away(corners[0][0], corners[0][1]), Away(corners[3][0], corners[3][1]));
+
+        // Depth of the egg's middle behind the aim point at the table, along the axis, taken off the zone's limits.
+        var axis = 35 * Math.PI / 180;
+        var middle = (-sin * 20 + cos * -40) * Math.Cos(axis) - 65 * Math.Sin(axis);
+        Assert.Equal((-5 - 22.34 - middle) / Math.Cos(axis), near, 0.1);
+        Assert.Equal((-5 + 23.41 - middle) / Math.Cos(axis), far, 0.1);
+        var caption = picture.Descendants(Svg + "text").Single(text => text.Value == "In plan, front below; hatched: sharp at 65 mm over the table");
+        var window = picture.Descendants(Svg + "clipPath").First().Element(Svg + "rect")!;
+        Assert.True(Number(caption, "x") + caption.Value.Length * 7.9 <= Number(window, "x") + Number(window, "width"));
+    }
+
+    [Fact]
     public void HatchedStrip_OfAZoneFarDeeperThanTheSet_CoversTheSection()
     {
         var answer = Answer();
@@ -103,17 +127,17 @@ public sealed class SharpnessPictureTests
     }
 
     [Fact]
-    public void StraightDown_TheTableIsSharpAsAWholeOrNotAtAll()
+    public void StraightDown_ThePlanIsSharpAsAWholeOrNotAtAll()
     {
-        Assert.Equal(2, Draw(request => request.Focus.Direction.ElevationDeg = 90).Descendants(Svg + "polygon").Count());
-        var off = Draw(request =>
+        static Action<RenderSharpnessRequest> AimedAt(double heightMm) => request => request.Focus.Direction = new()
         {
-            request.Focus.Direction.ElevationDeg = 90;
-            request.Focus.Direction.AimPoint = new() { XMm = 0, YMm = 0, ZMm = 300 };
-        });
+            ElevationDeg = 90, AimPoint = new() { XMm = 0, YMm = 0, ZMm = heightMm },
+        };
+        Assert.Equal(2, Draw(AimedAt(65)).Descendants(Svg + "polygon").Count());
+        var off = Draw(AimedAt(300));
         Assert.Single(off.Descendants(Svg + "polygon"));
         var texts = string.Join('\n', off.Descendants(Svg + "text").Select(text => text.Value));
-        Assert.Contains("the table is nowhere sharp", texts, StringComparison.Ordinal);
+        Assert.Contains("nowhere sharp at 65 mm over the table", texts, StringComparison.Ordinal);
         Assert.Contains("camera above", texts, StringComparison.Ordinal);
     }
 

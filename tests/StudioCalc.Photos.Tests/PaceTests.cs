@@ -50,6 +50,27 @@ public sealed class PaceTests
     }
 
     [Fact]
+    public void Pace_WithNamesOfNoFrame_CountsThemAndSaysSo()
+    {
+        var options = new PaceOptions
+        {
+            Kept = new(["f0.jpg", "F8", "f99.jpg", "f1"]),
+            Dishes = DishList.Read("file,dish\nf0.jpg,soup\nelsewhere/f1.jpg,soup\n"),
+        };
+        var pace = ShootPace.Of(Frames(Minutes), options);
+        Assert.Equal((2, 1), (pace.KeptNamesUnmatched, pace.DishNamesUnmatched));
+        Assert.Equal(["time-offset:missing", "kept-list:unmatched", "dish-list:unmatched"], pace.Notes.Codes());
+        Assert.EndsWith(": 2, such as F8.", pace.Notes[1].Text, StringComparison.Ordinal);
+        Assert.EndsWith(": 1, such as elsewhere/f1.jpg.", pace.Notes[2].Text, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(PaceText.Json(pace));
+        Assert.Equal(2, json.RootElement.GetProperty("kept_names_unmatched").GetInt32());
+        Assert.Equal(1, json.RootElement.GetProperty("dish_names_unmatched").GetInt32());
+
+        pace = ShootPace.Of(Frames(Minutes), new() { Kept = new(["f0.jpg"]) });
+        Assert.Equal((0, null), (pace.KeptNamesUnmatched, pace.DishNamesUnmatched));
+    }
+
+    [Fact]
     public void Pace_WithDishesByFile_GroupsByName()
     {
         var dishes = DishList.Read("file,dish\r\nf0.jpg,\"soup, hot\"\r\nf1,\"soup, hot\"\r\ninner/f6.jpg,bread\r\n");

@@ -88,7 +88,8 @@ public sealed class SettingsTests
 
     [Theory]
     [InlineData(10u, 600u, "1/60")]
-    [InlineData(7u, 10u, null)]
+    [InlineData(7u, 10u, "0.7")]
+    [InlineData(71u, 100u, null)]
     [InlineData(1u, 77u, null)]
     [InlineData(4u, 10u, "0.4")]
     [InlineData(30u, 1u, "30")]
@@ -104,6 +105,23 @@ public sealed class SettingsTests
         {
             Assert.Equal((mark, 0.0), (speed.Mark, speed.RestStops));
         }
+    }
+
+    [Theory]
+    [InlineData(56, 180, "f/5.6", "1/180", 5, 7.5)]
+    [InlineData(67, 90, "f/6.7", "1/90", 5.5, 6.5)]
+    [InlineData(130, 180, "f/13", "1/180", 7.5, 7.5)]
+    [InlineData(130, 125, "f/13", "1/125", 22 / 3.0, 7)]
+    [InlineData(18, 180, "f/1.8", "1/180", 5 / 3.0, 7.5)]
+    [InlineData(24, 20, "f/2.4", "1/20", 2.5, 13 / 3.0)]
+    public async Task Settings_OnHalfStops_AreTheMarksThatAreWritten(
+        uint tenths, uint under, string aperture, string speed, double apertureValue, double timeValue)
+    {
+        var fields = ExifFields.Usual().Rational(ExifFields.FNumber, tenths, 10).Rational(ExifFields.ExposureTime, 1, under);
+        var settings = (await Sample.Evaluate(fields)).Exposure!.Settings;
+        Assert.Equal((aperture, 0.0, speed, 0.0), (settings.Aperture.Mark, settings.Aperture.RestStops, settings.ShutterSpeed.Mark, settings.ShutterSpeed.RestStops));
+        Assert.Equal(Math.Pow(2, apertureValue / 2), settings.Aperture.FNumber, 1e-9);
+        Assert.Equal(Math.Pow(2, -timeValue), settings.ShutterSpeed.TimeS, 1e-9);
     }
 
     [Fact]

@@ -106,6 +106,10 @@ internal static class Calls
         return value;
     }
 
+    /// <summary>A value of an answer as a number; a process time in seconds.</summary>
+    public static double Number(object value) =>
+        value is Google.Protobuf.WellKnownTypes.Duration time ? time.ToSeconds() : Convert.ToDouble(value, CultureInfo.InvariantCulture);
+
     private static (string Name, int? Index) Split(string part) => part.IndexOf('[') is var at && at < 0
         ? (part, null)
         : (part[..at], int.Parse(part.AsSpan(at + 1, part.Length - at - 2), CultureInfo.InvariantCulture));

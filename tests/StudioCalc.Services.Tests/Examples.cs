@@ -48,9 +48,31 @@ internal static class Examples
 
     public static SolveTiltRequest Tilt() => Read<SolveTiltRequest>("solve-tilt.json");
 
+    public static SolveDistanceRequest SolveDistance() => Read<SolveDistanceRequest>("solve-distance.json");
+
+    public static PlanFillRequest PlanFill() => Read<PlanFillRequest>("plan-fill.json");
+
+    public static EvaluateWindowRequest Window() => Read<EvaluateWindowRequest>("evaluate-window.json");
+
+    public static TrackSunRequest Sun() => Read<TrackSunRequest>("track-sun.json");
+
     public static EvaluateLightRequest Light() => Read<EvaluateLightRequest>("evaluate-light.json");
 
+    public static MapFallOffRequest FallOff() => Read<MapFallOffRequest>("map-fall-off.json");
+
+    public static FitSourceRequest Fit() => Read<FitSourceRequest>("fit-source.json");
+
+    public static EstimatePlacementErrorRequest PlacementError() => Read<EstimatePlacementErrorRequest>("estimate-placement-error.json");
+
     public static RenderFloorRequest Floor() => Read<RenderFloorRequest>("render-floor.json");
+
+    public static EvaluateBounceRequest Bounce() => Read<EvaluateBounceRequest>("evaluate-bounce.json");
+
+    public static EvaluateShadowRequest Shadow() => Read<EvaluateShadowRequest>("evaluate-shadow.json");
+
+    public static EstimateHoldingTimeRequest Holding() => Read<EstimateHoldingTimeRequest>("estimate-holding-time.json");
+
+    public static SimulateCoolingRequest Cooling() => Read<SimulateCoolingRequest>("simulate-cooling.json");
 
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));

@@ -9,6 +9,7 @@ namespace StudioCalc.Cli;
 /// <param name="hasFile">Whether the rest comes from a file.</param>
 internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDictionary<string, OptionSpec> told, bool hasFile)
 {
+    private const string Missing = "Must be given, with ";
     private const string WholeRequest = "(the whole request)";
 
     /// <summary>The name of the field at a path of the contract's names.</summary>
@@ -42,6 +43,12 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
         if (place.Choice is { } choice)
         {
             return $"Give one of {Words.Or([.. choice.Fields.Select(field => Of(Beside(path, field)))])}.";
+        }
+
+        if (place.Field is { FieldType: FieldType.Message } missing && description.StartsWith(Missing, StringComparison.Ordinal))
+        {
+            return Shape.Of(missing.MessageType) is not null ? "Must be given." : Missing + Word().Replace(
+                description[Missing.Length..], word => missing.MessageType.FindFieldByName(word.Value) is { } part ? Of($"{path}.{part.Name}") : word.Value);
         }
 
         var text = Rename(description, name => place.Holder.FindFieldByName(name) is { } field ? Of(Beside(path, field)) : null);
@@ -102,6 +109,9 @@ internal sealed partial class OptionNames(MessageDescriptor request, IReadOnlyDi
 
     private static bool IsInside(string path, string other) =>
         path.Length > other.Length && path.StartsWith(other, StringComparison.Ordinal) && path[other.Length] is '.' or '[';
+
+    [GeneratedRegex("[a-z][a-z0-9_]*", RegexOptions.None, 1000)]
+    private static partial Regex Word();
 
     [GeneratedRegex("`(?<name>[a-z][a-z0-9_]*)`|\\b(?<name>[a-z]+(_[a-z0-9]+)+)\\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex FieldName();

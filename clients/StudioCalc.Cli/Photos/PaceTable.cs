@@ -42,13 +42,10 @@ internal static class PaceTable
             Row(text, "kept frames an hour", Number(pace.KeptPerHour));
         }
 
-        foreach (var note in pace.Notes)
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{note.Code}  {note.Text}\n");
-        }
-
-        return text.ToString();
+        return text.Append(Notes(pace)).ToString();
     }
+
+    public static string Notes(ShootPace pace) => string.Concat(pace.Notes.Select(note => $"{note.Code}  {Printable(note.Text)}\n"));
 
     private static void Row(StringBuilder text, string name, Spread? spread, Func<double?, string> show)
     {
@@ -60,7 +57,7 @@ internal static class PaceTable
 
     private static void Row(StringBuilder text, string name, params ReadOnlySpan<string> cells)
     {
-        var shown = string.Concat(name.Select(letter => char.IsControl(letter) ? '?' : letter));
+        var shown = Printable(name);
         var line = new StringBuilder(shown.Length > Name ? shown[..(Name - 1)] + "…" : shown.PadRight(Name));
         foreach (var cell in cells)
         {
@@ -69,6 +66,8 @@ internal static class PaceTable
 
         text.Append(line.ToString().TrimEnd()).Append('\n');
     }
+
+    private static string Printable(string text) => string.Concat(text.Select(letter => char.IsControl(letter) ? '?' : letter));
 
     private static string Number(double? number) => number is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) : "-";
 

@@ -61,6 +61,7 @@ internal sealed class PhotoPaceCommand
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
         var summary = new PhotoSummary();
+        bool isWhole;
         try
         {
             var options = new PaceOptions
@@ -71,12 +72,17 @@ internal sealed class PhotoPaceCommand
                 Kept = await ReadAsync(_kept, text => new NameList(text.Split('\n')), cancellation).ConfigureAwait(false),
             };
             var pace = ShootPace.Of(Frames(parsed, summary, cancellation), options);
+            isWhole = summary.IsWhole && pace is { KeptNamesUnmatched: null or 0, DishNamesUnmatched: null or 0 };
             await _terminal.Output.WriteAsync(parsed.GetValue(_output) switch
             {
                 "csv" => PaceText.Csv(pace),
                 "json" => PaceText.Json(pace),
                 _ => PaceTable.Text(pace),
             }).ConfigureAwait(false);
+            if (parsed.GetValue(_output) == "csv" && !parsed.GetValue(_quiet))
+            {
+                await _terminal.Errors.WriteAsync(PaceTable.Notes(pace)).ConfigureAwait(false);
+            }
         }
         catch (Exception error) when (error is FileNotFoundException or DirectoryNotFoundException or FormatException or DecoderFallbackException)
         {
@@ -98,7 +104,7 @@ internal sealed class PhotoPaceCommand
             summary.Write(_terminal.Errors);
         }
 
-        return summary.IsWhole ? ExitCode.Reached : ExitCode.Unread;
+        return isWhole ? ExitCode.Reached : ExitCode.Unread;
 
         async Task<T?> ReadAsync<T>(Option<string?> option, Func<string, T> read, CancellationToken stop)
             where T : class

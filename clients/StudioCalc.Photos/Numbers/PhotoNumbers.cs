@@ -34,13 +34,34 @@ internal sealed class PhotoNumbers(StudioCalcClient client, PhotoOptions options
             return null;
         }
 
+        var scale = await ScaleAsync(facts, cancellation).ConfigureAwait(false);
+        var (aperture, apertureMark) = await _marks.OfFNumberAsync(facts.FNumber!.Value, scale, cancellation).ConfigureAwait(false);
+        var (speed, speedMark) = await _marks.OfTimeAsync(facts.ExposureTimeS!.Value, scale, cancellation).ConfigureAwait(false);
         var settings = new CameraSettings
         {
-            Aperture = await _marks.OfFNumberAsync(facts.FNumber!.Value, cancellation).ConfigureAwait(false),
-            ShutterSpeed = await _marks.OfTimeAsync(facts.ExposureTimeS!.Value, cancellation).ConfigureAwait(false),
+            Aperture = aperture,
+            ShutterSpeed = speed,
             Iso = await _marks.OfIsoAsync(facts.Iso!.Value, cancellation).ConfigureAwait(false),
         };
-        return await AskAsync(() => client.Exposure.EvaluateExposureAsync(new() { Settings = settings }, cancellation), PhotoSubject.Exposure, notes).ConfigureAwait(false);
+        var answer = await AskAsync(() => client.Exposure.EvaluateExposureAsync(new() { Settings = settings, Scale = scale }, cancellation), PhotoSubject.Exposure, notes).ConfigureAwait(false);
+        if (answer is not null)
+        {
+            // The same values, each with its mark on its own scale: a lens that opens to f/1.8 may stand on a camera of half stops.
+            answer.Settings.Aperture = apertureMark ?? answer.Settings.Aperture;
+            answer.Settings.ShutterSpeed = speedMark ?? answer.Settings.ShutterSpeed;
+        }
+
+        return answer;
+    }
+
+    private async Task<StopScale> ScaleAsync(PhotoFacts facts, CancellationToken cancellation) => facts.ExposureTimeS is { } time
+        ? await _marks.ScaleOfAsync(time, cancellation).ConfigureAwait(false)
+        : StopScale.Third;
+
+    private async Task<Aperture> ApertureAsync(PhotoFacts facts, CancellationToken cancellation)
+    {
+        var scale = await ScaleAsync(facts, cancellation).ConfigureAwait(false);
+        return (await _marks.OfFNumberAsync(facts.FNumber!.Value, scale, cancellation).ConfigureAwait(false)).Aperture;
     }
 
     private async Task<PhotoAnswer> FramedAsync(PhotoAnswer answer, List<PhotoNote> notes, CancellationToken cancellation)
@@ -91,7 +112,7 @@ internal sealed class PhotoNumbers(StudioCalcClient client, PhotoOptions options
         var request = new EvaluateDepthOfFieldRequest
         {
             Camera = Camera(answer, facts.FocalLengthMm!.Value, Closeness(facts)),
-            Aperture = new() { Set = await _marks.OfFNumberAsync(facts.FNumber!.Value, cancellation).ConfigureAwait(false) },
+            Aperture = new() { Set = await ApertureAsync(facts, cancellation).ConfigureAwait(false) },
             PermittedBlur = blur,
         };
         return await AskAsync(() => client.DepthOfField.EvaluateDepthOfFieldAsync(request, cancellation), PhotoSubject.DepthOfField, notes).ConfigureAwait(false);

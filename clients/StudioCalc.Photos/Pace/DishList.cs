@@ -59,6 +59,9 @@ public sealed class DishList
         return list;
     }
 
+    /// <summary>The names of files that name none of some frames.</summary>
+    internal IReadOnlyList<string> NotAmong(IEnumerable<PhotoFrame> frames) => NameList.NotAmong(_byFile.Keys, frames);
+
     /// <summary>The dish of a frame; null when the list names none for it.</summary>
     public string? Of(PhotoFrame frame)
     {

@@ -15,6 +15,12 @@ public sealed class NameList(IEnumerable<string> names)
     /// <summary>Whether a frame is named, by any of its files.</summary>
     internal bool Has(PhotoFrame frame) => frame.Forms.Any(_names.Contains);
 
+    /// <summary>The names that name none of some frames.</summary>
+    internal IReadOnlyList<string> NotAmong(IEnumerable<PhotoFrame> frames) => NotAmong(_names, frames);
+
+    internal static IReadOnlyList<string> NotAmong(IEnumerable<string> names, IEnumerable<PhotoFrame> frames) =>
+        [.. names.Except(frames.SelectMany(frame => frame.Forms), StringComparer.Ordinal)];
+
     /// <summary>The forms in which a photo may be named, the most exact first.</summary>
     internal static IEnumerable<string> FormsOf(string name)
     {

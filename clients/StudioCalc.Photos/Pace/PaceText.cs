@@ -37,7 +37,8 @@ public static class PaceText
             json.WriteStartObject();
             (string Name, object? Value)[] values =
             [
-                ("dish_count", pace.Dishes.Count), ("frames", pace.Frames), ("frames_of_no_dish", pace.FramesOfNoDish), ("kept", pace.Kept), ("hours", pace.Hours),
+                ("dish_count", pace.Dishes.Count), ("frames", pace.Frames), ("frames_of_no_dish", pace.FramesOfNoDish), ("kept", pace.Kept),
+                ("kept_names_unmatched", pace.KeptNamesUnmatched), ("dish_names_unmatched", pace.DishNamesUnmatched), ("hours", pace.Hours),
                 ("dishes_per_hour", pace.DishesPerHour), ("frames_per_hour", pace.FramesPerHour), ("kept_per_hour", pace.KeptPerHour),
             ];
             foreach (var (name, value) in values)

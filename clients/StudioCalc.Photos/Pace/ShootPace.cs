@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace StudioCalc.Photos;
 
 /// <summary>The pace of a past shoot, by the times of its frames.</summary>
@@ -14,6 +16,12 @@ public sealed record ShootPace
 
     /// <summary>Number of kept frames; null when it is not told which were kept.</summary>
     public required int? Kept { get; init; }
+
+    /// <summary>Number of names in the list of kept photos that belong to none of the frames; null without a list.</summary>
+    public required int? KeptNamesUnmatched { get; init; }
+
+    /// <summary>Number of names in the list of dishes that belong to none of the frames; null without a list.</summary>
+    public required int? DishNamesUnmatched { get; init; }
 
     /// <summary>Time from the first frame to the last, without breaks, in hours.</summary>
     public required double Hours { get; init; }
@@ -53,6 +61,8 @@ public sealed record ShootPace
         var all = frames.ToList();
         var notes = new List<PhotoNote>();
         var clock = Clock(all, notes);
+        var keptNames = Unmatched(options.Kept?.NotAmong(all), PhotoSubject.KeptList, notes);
+        var dishNames = Unmatched(options.Dishes?.NotAmong(all), PhotoSubject.DishList, notes);
         var row = all.Select(frame => (Frame: frame, At: clock(frame))).OrderBy(item => item.At).ThenBy(item => item.Frame.Name, StringComparer.Ordinal).ToList();
         var groups = options.Dishes is { } named ? ByName(row, named) : ByGap(row, options.Gap);
         var dishes = groups.Select(group => DishPace.Of(group.Dish, group.Row, options)).ToList();
@@ -64,6 +74,8 @@ public sealed record ShootPace
             Frames = all.Count,
             FramesOfNoDish = all.Count - dishes.Sum(dish => dish.Frames),
             Kept = options.Kept is { } kept ? all.Count(frame => kept.Has(frame)) : null,
+            KeptNamesUnmatched = keptNames,
+            DishNamesUnmatched = dishNames,
             Hours = rests.Where(rest => rest <= options.Break).Sum(rest => rest.TotalHours),
             DishMinutes = Spread.Of(dishes.Select(dish => dish.Minutes)),
             ChangeoverMinutes = Spread.Of(dishes.Select(dish => dish.ChangeoverMinutes).OfType<double>()),
@@ -73,6 +85,17 @@ public sealed record ShootPace
             KeepRate = Spread.Of(dishes.Select(dish => dish.KeepRate).OfType<double>()),
             Notes = notes,
         };
+    }
+
+    private static int? Unmatched(IReadOnlyList<string>? names, PhotoSubject subject, List<PhotoNote> notes)
+    {
+        if (names is [var first, ..])
+        {
+            notes.Add(subject, PhotoReason.Unmatched, string.Create(
+                CultureInfo.InvariantCulture, $"Names in the list that belong to no frame: {names.Count}, such as {first}."));
+        }
+
+        return names?.Count;
     }
 
     // Where every offset is known, moments are compared; otherwise the cameras' clocks are.

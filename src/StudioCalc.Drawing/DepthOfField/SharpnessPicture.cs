@@ -4,9 +4,9 @@ using StudioCalc.V1;
 namespace StudioCalc.Drawing;
 
 /// <summary>Draws sharpness over a plate, to scale, from above and in section along the axis of the lens.</summary>
-/// <remarks>In the plan the front of the set is below; the hatched band is where the table is sharp. In the section the camera
-/// is on the left, or above when it looks straight down; the hatched strip is the sharp zone. The main component has the heaviest
-/// outline. Lines of dots and dashes are the focused plane and the axis.</remarks>
+/// <remarks>In the plan the front of the set is below; the hatched band is what is sharp halfway up the main component.
+/// In the section the camera is on the left, or above when it looks straight down; the hatched strip is the sharp zone. The main
+/// component has the heaviest outline. Lines of dots and dashes are the focused plane and the axis.</remarks>
 public static class SharpnessPicture
 {
     private const double Width = 1040;
@@ -47,16 +47,16 @@ public static class SharpnessPicture
 
     private static void DrawPlan(ScaledView view, SharpnessScene scene)
     {
-        if (scene.TableBand is { } band)
+        if (scene.PlanBand is { } band)
         {
             var (near, far) = (Math.Max(band.Near, -view.Reach), Math.Min(band.Far, view.Reach));
             view.Hatched(
-                scene.OnTable(near, -view.Reach), scene.OnTable(near, view.Reach), scene.OnTable(far, view.Reach), scene.OnTable(far, -view.Reach));
+                scene.InPlan(near, -view.Reach), scene.InPlan(near, view.Reach), scene.InPlan(far, view.Reach), scene.InPlan(far, -view.Reach));
         }
 
-        if (scene.FocusOnTable is { } focus)
+        if (scene.FocusOnPlan is { } focus)
         {
-            view.Line(scene.OnTable(focus, -view.Reach), scene.OnTable(focus, view.Reach), Sheet.Thin, dashed: true);
+            view.Line(scene.InPlan(focus, -view.Reach), scene.InPlan(focus, view.Reach), Sheet.Thin, dashed: true);
         }
 
         if (scene.PlateRadiusMm is { } radius)
@@ -69,13 +69,15 @@ public static class SharpnessPicture
             view.Circle((component.X, component.Y), Math.Max(component.RadiusMm, 1), Weight(component));
         }
 
-        view.Line(scene.OnTable(-view.Reach, 0), scene.OnTable(0, 0), Sheet.Thin, dashed: true);
+        view.Line(scene.InPlan(-view.Reach, 0), scene.InPlan(0, 0), Sheet.Thin, dashed: true);
         foreach (var component in scene.Components)
         {
             view.Label((component.X, component.Y + component.RadiusMm), component.Label, component.IsMain);
         }
 
-        view.Caption($"From above, front of the set below; {(scene.TableBand is null ? "the table is nowhere sharp" : "hatched: the table is sharp")}");
+        view.Caption(
+            (scene.PlanBand is null ? "In plan, front below; nowhere sharp at " : "In plan, front below; hatched: sharp at ")
+            + Format($"{scene.PlanHeightMm:0.#} mm over the table"));
     }
 
     private static void DrawSection(ScaledView view, SharpnessScene scene)
@@ -134,8 +136,8 @@ public static class SharpnessPicture
         var zone = placement.Zone.HasTotalDepthMm
             ? Format($"sharp over {placement.Zone.TotalDepthMm:0.#} mm along the axis")
             : "sharp to infinity";
-        var band = scene.TableBand is { } table && double.IsFinite(table.Far - table.Near)
-            ? Format($", {table.Far - table.Near:0.#} mm on the table")
+        var band = scene.PlanBand is { } level && double.IsFinite(level.Far - level.Near)
+            ? Format($", {level.Far - level.Near:0.#} mm on the level")
             : "";
         yield return Format(
             $"{(placement.Aperture.HasMark ? placement.Aperture.Mark : Format($"f/{placement.Aperture.FNumber:0.#}"))}, ")

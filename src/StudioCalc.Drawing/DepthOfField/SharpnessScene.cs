@@ -27,6 +27,7 @@ internal sealed class SharpnessScene
         NearMm = FocusMm - placement.Zone.NearDepthMm;
         FarMm = placement.Zone.HasFarDepthMm ? FocusMm + placement.Zone.FarDepthMm : double.PositiveInfinity;
         Components = [.. request.Focus.Components.Select((component, i) => Place(component, placement.Components[i], i, request.Focus.Components.Count))];
+        PlanHeightMm = Components.First(component => component.IsMain).InSection.MiddleY;
     }
 
     public IReadOnlyList<Component> Components { get; }
@@ -41,15 +42,18 @@ internal sealed class SharpnessScene
 
     public bool IsStraightDown => _cos < StraightDownCos;
 
-    /// <summary>Where the table is sharp, level away from the camera; null where it is nowhere.</summary>
-    public (double Near, double Far)? TableBand => !IsStraightDown
-        ? (AlongTable(NearMm), AlongTable(FarMm))
-        : DepthOfTable >= NearMm && DepthOfTable <= FarMm
+    /// <summary>How high over the table the plan shows what is sharp: halfway up the main component.</summary>
+    public double PlanHeightMm { get; }
+
+    /// <summary>What is sharp at that height, level away from the camera; null where nothing is.</summary>
+    public (double Near, double Far)? PlanBand => !IsStraightDown
+        ? (AlongPlan(NearMm), AlongPlan(FarMm))
+        : DepthOfPlan >= NearMm && DepthOfPlan <= FarMm
             ? (double.NegativeInfinity, double.PositiveInfinity)
             : null;
 
-    /// <summary>Where the focused plane meets the table; null when it does not.</summary>
-    public double? FocusOnTable => IsStraightDown ? null : AlongTable(FocusMm);
+    /// <summary>Where the focused plane is at that height; null when it is level itself.</summary>
+    public double? FocusOnPlan => IsStraightDown ? null : AlongPlan(FocusMm);
 
     public Bounds PlanBounds => Bounds.Around(
     [
@@ -66,10 +70,10 @@ internal sealed class SharpnessScene
         new(-1, 0, 1, _aim.Z + 1),
     ]);
 
-    private double DepthOfTable => _aim.Z * _sin;
+    private double DepthOfPlan => (_aim.Z - PlanHeightMm) * _sin;
 
-    /// <summary>A place on the table, from so far away from the camera and so far to the side of the axis.</summary>
-    public (double X, double Y) OnTable(double awayMm, double sideMm) => (
+    /// <summary>A place in the plan, from so far away from the camera and so far to the side of the axis.</summary>
+    public (double X, double Y) InPlan(double awayMm, double sideMm) => (
         _aim.X + _away.X * awayMm + _away.Y * sideMm,
         _aim.Y + _away.Y * awayMm - _away.X * sideMm);
 
@@ -78,7 +82,7 @@ internal sealed class SharpnessScene
         depthMm * _cos + acrossMm * _sin,
         _aim.Z - depthMm * _sin + acrossMm * _cos);
 
-    private double AlongTable(double depthMm) => (depthMm - DepthOfTable) / _cos;
+    private double AlongPlan(double depthMm) => (depthMm - DepthOfPlan) / _cos;
 
     private double Level(double x, double y) => (x - _aim.X) * _away.X + (y - _aim.Y) * _away.Y;
 

@@ -15,6 +15,13 @@ internal static class ClosedAperture
             .SkipWhile(value => value <= fNumber * (1 + Rounding))
             .TakeWhile(value => Diffraction.AiryDiscUm(value * lens.EffectiveFactor, wavelengthUm, ref none) <= permittedBlurMm * 1000)
             .ToList();
+        return First(marks, holds);
+    }
+
+    /// <summary>The first of some apertures at which something holds; null when there is none. What holds at one must hold at every
+    /// later one.</summary>
+    public static double? First(IReadOnlyList<double> marks, Func<double, bool> holds)
+    {
         if (marks.Count == 0 || !holds(marks[^1]))
         {
             return null;

@@ -58,10 +58,13 @@ public static class DepthRemedies
 
     private const int Halvings = 60;
 
+    /// <summary>More frames are no remedy.</summary>
+    public const int MostFrames = 500;
+
     /// <summary>Depth that is still told apart from none. [mm]</summary>
     public const double LeastDepthMm = 0.001;
 
-    /// <summary>The remedies; for the stack see <see cref="FocusFrames"/>.</summary>
+    /// <summary>The remedies; the stack is by focus ring, the near point its front, at the aperture that takes the fewest frames.</summary>
     /// <param name="points">The points, which do not hold.</param>
     /// <param name="permittedBlurMm">Permitted blur, above 0. [mm]</param>
     /// <param name="choice">The apertures to choose from.</param>
@@ -75,7 +78,7 @@ public static class DepthRemedies
         IEnumerable<DepthRemedy?> remedies =
         [
             Wider(points, permittedBlurMm * Margin, choice),
-            FocusFrames.Stack(focus, permittedBlurMm, choice.FNumbers, wavelengthUm),
+            Stack(focus, permittedBlurMm, choice.FNumbers, wavelengthUm),
             MoreBlur(focus, choice),
             LessDepth(points, focus, permittedBlurMm * Margin, choice),
         ];
@@ -104,6 +107,23 @@ public static class DepthRemedies
         };
 
         bool Holds(double back) => choice.Widest(TwoPointFocus.Between(points.Moved(back)), permittedBlurMm) is not null;
+    }
+
+    private static DepthRemedy? Stack(TwoPointFocus focus, double permittedBlurMm, IReadOnlyList<double> fNumbers, double wavelengthUm)
+    {
+        var input = new StackInput(
+            focus.Lens.RefocusedAt(focus.NearMm), fNumbers[0], permittedBlurMm, focus.FarMm - focus.NearMm, StackInput.UsualOverlapShare, StackMethod.FocusRing)
+        {
+            WavelengthUm = wavelengthUm,
+        };
+        if (StackAperture.Deepest(input, fNumbers) is not { } deepest)
+        {
+            return null;
+        }
+
+        var none = default(NoTrail);
+        var stack = StackFrames.Plan(input with { FNumber = deepest }, MostFrames, ref none);
+        return stack.IsWhole ? new(DepthRemedyKind.Stack, deepest) { Frames = stack.Frames.Count } : null;
     }
 
     private static DepthRemedy? MoreBlur(TwoPointFocus focus, ApertureChoice choice)

@@ -11,11 +11,14 @@ public enum KeeperRemedyKind
 
     /// <summary>Close the aperture to a deeper zone.</summary>
     CloseAperture,
+
+    /// <summary>Bracket focus about the locked setting.</summary>
+    FocusBracket,
 }
 
 /// <summary>Something that gives the keepers, with what comes of it.</summary>
 /// <param name="Kind">What to do.</param>
-/// <param name="Keep">The chance that a frame is sharp then.</param>
+/// <param name="Keep">The chance that a frame is sharp then; of a bracket, that one of its frames is.</param>
 /// <param name="Frames">Frames for the keepers wanted then.</param>
 /// <param name="FNumber">For a closed aperture: its f-number.</param>
 public sealed record KeeperRemedy(KeeperRemedyKind Kind, double Keep, int Frames, double? FNumber)
@@ -33,6 +36,11 @@ public sealed record KeeperRemedy(KeeperRemedyKind Kind, double Keep, int Frames
             yield return refocused;
         }
 
+        if (input is { FocusIsLocked: true, Keepers: 1 } && Bracket(input) is { } bracket)
+        {
+            yield return bracket;
+        }
+
         if (input.Error.BiasMm != 0
             && Price(KeeperRemedyKind.CorrectBias, input with { Error = input.Error with { BiasMm = 0 } }) is { } corrected)
         {
@@ -43,6 +51,22 @@ public sealed record KeeperRemedy(KeeperRemedyKind Kind, double Keep, int Frames
         {
             yield return closed;
         }
+    }
+
+    // One keeper: further frames of a bracket are sharp elsewhere.
+    private static KeeperRemedy? Bracket(KeeperInput input)
+    {
+        var none = default(NoTrail);
+        var spread = input.Error.SpreadMm;
+        var frames = KeepChance.BracketFrames(input.NearMm, input.FarMm, spread, input.Confidence, ref none);
+        if (frames is < 2 or > KeepChance.MostBracketFrames)
+        {
+            return null;
+        }
+
+        // The joined zones lie evenly about the wanted plane less the bias.
+        var half = (input.NearMm + input.FarMm) * (1 + 0.8 * (frames - 1)) / 2;
+        return new(KeeperRemedyKind.FocusBracket, KeepChance.Of(half, half, new(spread, 0)).Keep, (int)frames, null);
     }
 
     private static KeeperRemedy? Closed(KeeperInput input, KeeperOptics optics, StopScale scale, double wavelengthUm)

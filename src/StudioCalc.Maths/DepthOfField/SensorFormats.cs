@@ -1,3 +1,4 @@
+using System.Globalization;
 using static System.Math;
 
 namespace StudioCalc.Maths;
@@ -25,8 +26,19 @@ public static class SensorFormats
         new("13.2x8.8", 13.2, 8.8),
     ];
 
-    /// <summary>The format of a name such as <c>36x24</c>, or null.</summary>
-    public static SensorFormat? Find(string name) => All.FirstOrDefault(format => format.Name == name);
+    /// <summary>The format of a name such as <c>36x24</c>, or null. The sides may stand in either order, as <c>24X36</c>, and without
+    /// a zero at their end.</summary>
+    /// <param name="name">The name.</param>
+    public static SensorFormat? Find(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name.Split('x', 'X') is [var one, var other] && Side(one) is { } a && Side(other) is { } b
+            ? All.FirstOrDefault(format => format.WidthMm.Equals(Max(a, b)) && format.HeightMm.Equals(Min(a, b)))
+            : null;
+    }
+
+    private static double? Side(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var side) ? side : null;
 }
 
 /// <summary>A sensor format.</summary>

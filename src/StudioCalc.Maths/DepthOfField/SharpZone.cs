@@ -53,8 +53,9 @@ public sealed record SharpZone
     /// <param name="trail">Follows the sum.</param>
     /// <param name="field">The answer message that holds the zone, with a point at its end, for the trail; empty when none
     /// does.</param>
+    /// <param name="blurIs">What the permitted blur is, for the trail.</param>
     public static SharpZone Evaluate<TTrail>(
-        LensFocus lens, double fNumber, double permittedBlurMm, ref TTrail trail, string field = "")
+        LensFocus lens, double fNumber, double permittedBlurMm, ref TTrail trail, string field = "", string blurIs = "permitted blur")
         where TTrail : struct, ITrail
     {
         ArgumentNullException.ThrowIfNull(lens);
@@ -62,7 +63,7 @@ public sealed record SharpZone
         var m = trail.Given("m", lens.Magnification, "", "magnification");
         var p = trail.Given("p", lens.PupilMagnification, "", "pupil_magnification");
         var N = trail.Given("N", Guard.Positive(fNumber), "", "set f-number");
-        var c = trail.Given("c", Guard.Positive(permittedBlurMm), "mm", "permitted blur");
+        var c = trail.Given("c", Guard.Positive(permittedBlurMm), "mm", blurIs);
         var w = trail.Let("w", N * c / f, "", "depth of field (7)");
         var xn = trail.Let("xn", f * (1 + m / p) / (m + w), "mm", "depth of field (10)", Field("near_from_entrance_pupil_mm"));
         var isInfinite = m <= w;

@@ -5,13 +5,15 @@ namespace StudioCalc.Maths;
 /// <summary>The frames that hold a depth.</summary>
 /// <remarks>
 /// <code>
+/// d    = sqrt(c² - a²)                                       (41)
 /// rail:  step = D (1 - o)                                    (50)
 ///        n    = max(1, ceil((S - D) / step) + 1)             (51)
 /// ring:  m    = (f / xn - w) / (1 - f / (p xn))              (52)
 ///        next xn = xf - o (xf - xn)                          (53)
 /// </code>
-/// <para>D: depth that one frame holds. S: depth of the subject. o: overlap. xn, xf: near and far limit from the entrance pupil,
-/// by (10) and (11); w by (7). By focusing rail magnification stays that at the front, so every step is the same. By focus ring
+/// <para>c: permitted blur. a: Airy disc (13) at the front of the subject, where it is largest. d: blur that is left for defocus.
+/// D: depth that one frame holds within d. S: depth of the subject. o: overlap. xn, xf: near and far limit from the entrance pupil,
+/// by (10) and (11); w by (7) with d. By focusing rail magnification stays that at the front, so every step is the same. By focus ring
 /// depth grows towards the back: (52) puts the near limit at xn, first at the front of the subject, and (53) goes on until a far
 /// limit covers the back. A frame whose far limit is infinite ends the stack; it is focused no farther than that takes, at
 /// m = w. By focus ring the focal length and the place of the entrance pupil are taken to stay, which lenses that focus inside
@@ -21,6 +23,8 @@ public sealed record StackFrames
 {
     /// <summary>The most frames of a stack.</summary>
     public const int MostFrames = 10000;
+
+    private const string BlurIs = "blur by defocus that passes as sharp";
 
     // Rounding error of a whole number of steps, and of a limit that meets the back.
     private const double Rounding = 1e-9;
@@ -38,7 +42,7 @@ public sealed record StackFrames
     public double? StepMm { get; init; }
 
     /// <summary>Plans up to a number of frames.</summary>
-    /// <param name="input">What the stack is to hold.</param>
+    /// <param name="input">What the stack is to hold; diffraction must leave blur for defocus.</param>
     /// <param name="mostFrames">The most frames to plan, above 0.</param>
     /// <param name="trail">Follows the sum.</param>
     public static StackFrames Plan<TTrail>(StackInput input, int mostFrames, ref TTrail trail)
@@ -48,17 +52,37 @@ public sealed record StackFrames
         Guard.Positive(input.Lens.Magnification);
         Guard.Positive(input.DepthMm);
         Guard.Positive(1 - Guard.NotNegative(input.OverlapShare));
+        var blur = Left(input, ref trail);
         return input.Method == StackMethod.FocusingRail
-            ? ByRail(input, mostFrames, ref trail)
-            : ByRing(input, mostFrames, ref trail);
+            ? ByRail(input, blur, mostFrames, ref trail)
+            : ByRing(input, blur, mostFrames, ref trail);
     }
 
-    private static StackFrames ByRail<TTrail>(StackInput input, int mostFrames, ref TTrail trail)
+    private static double Left<TTrail>(StackInput input, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        if (input.DefocusBlurMm is null)
+        {
+            throw new ArgumentException("Diffraction leaves no blur for defocus.", nameof(input));
+        }
+
+        if (input.WavelengthUm is not { } wavelength)
+        {
+            return Guard.Positive(input.PermittedBlurMm);
+        }
+
+        trail.Section("diffraction");
+        var a = Diffraction.AiryDiscUm(SharpZone.EffectiveFNumber(input.Lens, input.FNumber, ref trail), wavelength, ref trail);
+        var c = trail.Given("c", input.PermittedBlurMm, "mm", "permitted blur");
+        return trail.Let("d", Sqrt((c - a / 1000) * (c + a / 1000)), "mm", "depth of field (41)");
+    }
+
+    private static StackFrames ByRail<TTrail>(StackInput input, double blurMm, int mostFrames, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         trail.Section("one frame");
         var lens = input.Lens;
-        var zone = SharpZone.Evaluate(lens, input.FNumber, input.PermittedBlurMm, ref trail);
+        var zone = SharpZone.Evaluate(lens, input.FNumber, blurMm, ref trail, blurIs: BlurIs);
         var near = zone.NearDepthMm;
         var x = lens.FromEntrancePupilMm;
         if (zone.FarIsInfinite)
@@ -82,7 +106,7 @@ public sealed record StackFrames
         return new() { Frames = frames, IsWhole = n <= mostFrames, StepMm = step };
     }
 
-    private static StackFrames ByRing<TTrail>(StackInput input, int mostFrames, ref TTrail trail)
+    private static StackFrames ByRing<TTrail>(StackInput input, double blurMm, int mostFrames, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         trail.Section("first frame");
@@ -90,7 +114,7 @@ public sealed record StackFrames
         var m = trail.Given("m", input.Lens.Magnification, "", "magnification at the front");
         var p = trail.Given("p", input.Lens.PupilMagnification, "", "pupil_magnification");
         var N = trail.Given("N", Guard.Positive(input.FNumber), "", "set f-number");
-        var c = trail.Given("c", Guard.Positive(input.PermittedBlurMm), "mm", "permitted blur");
+        var c = trail.Given("c", Guard.Positive(blurMm), "mm", BlurIs);
         var w = trail.Let("w", N * c / f, "", "depth of field (7)");
         var xn = trail.Let("xn", f * (1 / m + 1 / p), "mm", "depth of field (1)");
         var m1 = trail.Let("m1", Max(w, (f / xn - w) / (1 - f / (p * xn))), "", "depth of field (52)");

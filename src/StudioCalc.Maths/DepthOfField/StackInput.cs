@@ -18,7 +18,19 @@ public enum StackMethod
 /// <param name="OverlapShare">Share o of a frame's depth that the next one covers again, from 0 to below 1.</param>
 /// <param name="Method">How focus moves.</param>
 public sealed record StackInput(
-    LensFocus Lens, double FNumber, double PermittedBlurMm, double DepthMm, double OverlapShare, StackMethod Method);
+    LensFocus Lens, double FNumber, double PermittedBlurMm, double DepthMm, double OverlapShare, StackMethod Method)
+{
+    /// <summary>Common practice, without a source.</summary>
+    public const double UsualOverlapShare = 0.2;
+
+    /// <summary>Wavelength for diffraction; null counts defocus alone. [µm]</summary>
+    public double? WavelengthUm { get; init; }
+
+    /// <summary>Blur that is left for defocus; null where diffraction leaves none. (41) [mm]</summary>
+    public double? DefocusBlurMm => WavelengthUm is { } v
+        ? Diffraction.LeftForDefocus(PermittedBlurMm, DepthAperture.AiryGrowthMm(Lens, v) * FNumber)
+        : PermittedBlurMm;
+}
 
 /// <summary>How long the frames of a stack take.</summary>
 /// <param name="RecycleS">Time that a frame takes at least, not negative. [s]</param>

@@ -10,9 +10,12 @@ public enum StackObstacle
 
     /// <summary>It takes more frames than a stack may have.</summary>
     Frames,
+
+    /// <summary>Diffraction alone blurs as much as is permitted: no frame holds any depth.</summary>
+    Diffraction,
 }
 
-/// <summary>Whether a stack fits the time and the limit of frames.</summary>
+/// <summary>Whether a stack holds anything, and fits the time and the limit of frames.</summary>
 /// <remarks>
 /// <code>
 /// i = max(recycle, settle)        t = settle + (n - 1) i     (54)
@@ -56,6 +59,12 @@ public sealed record StackOutcome
     public static StackOutcome Plan<TTrail>(StackInput input, StackTimes? times, ref TTrail trail)
         where TTrail : struct, ITrail
     {
+        ArgumentNullException.ThrowIfNull(input);
+        if (input.DefocusBlurMm is null)
+        {
+            return Nothing(input, ref trail);
+        }
+
         var most = MostFrames(times);
         var whole = StackFrames.Plan(input, StackFrames.MostFrames, ref trail);
         var fits = whole.IsWhole && whole.Frames.Count <= most;
@@ -105,27 +114,25 @@ public sealed record StackOutcome
         };
     }
 
-    /// <summary>The widest aperture mark smaller than the given one at which the stack fits, with the Airy disc (13) within the
-    /// permitted blur; null when none does.</summary>
-    /// <param name="input">What the stack is to hold.</param>
-    /// <param name="times">How long its frames take; null when not known.</param>
-    /// <param name="scale">The scale of the marks.</param>
-    /// <param name="wavelengthUm">Wavelength, above 0. [µm]</param>
-    public static double? ApertureThatFits(StackInput input, StackTimes? times, StopScale scale, double wavelengthUm)
+    private static StackOutcome Nothing<TTrail>(StackInput input, ref TTrail trail)
+        where TTrail : struct, ITrail
     {
-        ArgumentNullException.ThrowIfNull(input);
-        var most = MostFrames(times);
-        return most < 1
-            ? null
-            : ClosedAperture.Widest(input.Lens, input.FNumber, input.PermittedBlurMm, scale, wavelengthUm, fNumber =>
-            {
-                var none = default(NoTrail);
-                return StackFrames.Plan(input with { FNumber = fNumber }, most, ref none).IsWhole;
-            });
+        trail.Section("diffraction");
+        var Ne = SharpZone.EffectiveFNumber(input.Lens, input.FNumber, ref trail);
+        Diffraction.AiryDiscUm(Ne, input.WavelengthUm!.Value, ref trail);
+        trail.Given("c", input.PermittedBlurMm, "mm", "permitted blur");
+        trail.Section("answer");
+        var S = trail.Given("S", input.DepthMm, "mm", "depth_mm");
+        var held = trail.Given("held", 0, "mm", "diffraction leaves no depth", "not_reached.depth_that_fits_mm");
+        return new()
+        {
+            Obstacle = StackObstacle.Diffraction,
+            ShortfallMm = trail.Let("short", S - held, "mm", "depth that is left", "not_reached.shortfall_mm"),
+        };
     }
 
     // (55)
-    private static int MostFrames(StackTimes? times)
+    internal static int MostFrames(StackTimes? times)
     {
         if (times?.AvailableS is not { } available)
         {

@@ -19,6 +19,7 @@ public enum TiltObstacle
 /// <remarks>
 /// <code>
 /// tan(e) = f / (d sin(T))          lowest elevation at the largest tilt T     (76)
+/// f      = |J| sin(T)              longest focal length                       (77)
 /// </code>
 /// <para>The nearest plane is that at the largest tilt which crosses the axis where the wanted one does. See
 /// <see cref="TiltSetting"/> for the rest.</para>
@@ -104,6 +105,30 @@ public sealed record TiltOutcome
         var (sin, cos) = SinCos(Guard.Positive(largestTiltDeg) * PI / 180);
         var share = Guard.Positive(focalLengthMm) / Guard.Positive(axisMm);
         return cos - share < TiltSetting.Clearance ? null : Atan(share / sin) * 180 / PI;
+    }
+
+    /// <summary>The longest focal length whose lens lays its plane of focus there at its largest tilt, or null when it forms no image
+    /// then. (77) [mm]</summary>
+    /// <param name="plane">The wanted plane, not parallel to the sensor.</param>
+    /// <param name="largestTiltDeg">Largest tilt T, above 0. [deg]</param>
+    public static double? LongestFocalLengthMm(TiltPlane plane, double largestTiltDeg)
+    {
+        ArgumentNullException.ThrowIfNull(plane);
+        var (sin, cos) = SinCos(Guard.Positive(largestTiltDeg) * PI / 180);
+        var f = Abs(plane.HingeMm) * sin;
+        return f > 0 && cos - f * plane.PerCrossing >= TiltSetting.Clearance ? f : null;
+    }
+
+    /// <summary>The least distance along the axis from which a lens lays its plane of focus on the table, or null when it forms no
+    /// image from there. (76) [mm]</summary>
+    /// <param name="focalLengthMm">Focal length f, above 0. [mm]</param>
+    /// <param name="elevationDeg">How steeply the axis looks down e, above 0 and under 90. [deg]</param>
+    /// <param name="largestTiltDeg">Largest tilt T, above 0. [deg]</param>
+    public static double? LeastAxisMm(double focalLengthMm, double elevationDeg, double largestTiltDeg)
+    {
+        var (sin, cos) = SinCos(Guard.Positive(largestTiltDeg) * PI / 180);
+        var share = Tan(Guard.Positive(elevationDeg) * PI / 180) * sin;
+        return cos - share < TiltSetting.Clearance ? null : Guard.Positive(focalLengthMm) / share;
     }
 
     private static TiltSetting? Nearest<TTrail>(double focalLengthMm, TiltPlane plane, double? largestTiltDeg, ref TTrail trail)

@@ -34,7 +34,7 @@ public sealed record FaceAxes
     }
 
     /// <summary>Its centre.</summary>
-    public Vector Centre { get; }
+    public Vector Centre { get; private init; }
 
     /// <summary>The unit direction that it faces, k.</summary>
     public Vector Facing { get; }
@@ -44,6 +44,10 @@ public sealed record FaceAxes
 
     /// <summary>Its up, u.</summary>
     public Vector Up { get; }
+
+    /// <summary>The same axes about another centre.</summary>
+    /// <param name="way">How far it moves. [mm]</param>
+    public FaceAxes ShiftedBy(Vector way) => this with { Centre = Centre + way };
 
     /// <summary>The place of a point of the face.</summary>
     /// <param name="right">To the right of the centre.</param>

@@ -96,6 +96,13 @@ public static class PolygonLight
         return sum / (2 * PI);
     }
 
+    /// <summary>Light e by unit luminance, by the receiver's collector. (5) (6) [sr]</summary>
+    /// <param name="corners">The polygon.</param>
+    /// <param name="at">The receiver, on the lit side.</param>
+    public static double Light(ReadOnlySpan<Vector> corners, in LightPoint at) => at.Collector == Collector.Dome
+        ? (PI * SignedFactor(corners, at.Place, at.Normal) + SolidAngle(corners, at.Place)) / 2
+        : PI * Factor(corners, at.Place, at.Normal);
+
     /// <summary>Solid angle W of the whole polygon. [sr]</summary>
     /// <param name="corners">The polygon.</param>
     /// <param name="place">The receiver, on the lit side.</param>

@@ -5,7 +5,7 @@ public sealed class FoodCourse
 {
     private const double MeatActivity = 0.98;
     private const int PieceLayers = 60;
-    private const int ScoopLayers = 80;
+    private const int ScoopLayers = 60;
     private const double ThinnestLayerMm = 0.2;
 
     private readonly Func<double, FoodState> _at;

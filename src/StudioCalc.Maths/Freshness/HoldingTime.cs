@@ -30,10 +30,18 @@ public static class HoldingTime
                 return before.Seconds + (now.Seconds - before.Seconds) * (celsius - before.Surface) / (now.Surface - before.Surface);
             }
 
+            if (IsSettled(before, now))
+            {
+                return null;
+            }
+
             before = now;
         }
 
         return null;
+
+        static bool IsSettled(FoodState before, FoodState now) =>
+            now.Seconds > 3600 && Abs(now.Surface - before.Surface) < 1e-7 && Abs(now.Mean - before.Mean) < 1e-7;
 
         bool HasPassed(FoodState state) => isFalling ? state.Surface <= celsius : state.Surface >= celsius;
     }

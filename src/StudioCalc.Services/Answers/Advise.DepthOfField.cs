@@ -43,7 +43,8 @@ internal static partial class Advise
         AdvisoryCode.FreshPlateLeavesZone,
         AdvisorySeverity.Warning,
         "The fresh plate's main component stands at another height than the stand-in, and leaves the sharp zone with focus left as it "
-        + "is. Raise or lower the stand-in by as much before focus is set.",
+        + "is. Raise or lower the stand-in by as much before focus is set, or set the aperture and focus that hold both, where they are "
+        + "told.",
         field.ToString(),
         ("fresh_plate_shift_mm", shiftMm));
 

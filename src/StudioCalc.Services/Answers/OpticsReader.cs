@@ -97,6 +97,19 @@ internal static class OpticsReader
         return null;
     }
 
+    /// <summary>Refuses focus at infinity, which only a magnification of 0 tells; returns whether it did.</summary>
+    public static bool RefuseInfinity(this RequestContext context, LensFocus? lens, FieldPath closenessPath)
+    {
+        if (lens is not { IsAtInfinity: true })
+        {
+            return false;
+        }
+
+        context.Violations.Add(closenessPath[Closeness.MagnificationFieldNumber].ToString(), RefusalReason.OutOfRange,
+            "Focus at infinity has no focused plane to count from; give a magnification above 0.");
+        return true;
+    }
+
     /// <summary>The pupil magnification of a lens; unset means a symmetrical one.</summary>
     public static double PupilOf(Lens lens) => lens.HasPupilMagnification ? lens.PupilMagnification : 1;
 

@@ -23,21 +23,22 @@ internal abstract class FieldCheck<T>(string name)
         return false;
     }
 
-    protected bool Missing(string path, Violations? violations) =>
-        Refuse(path, violations, RefusalReason.Required, "Must be given.");
+    protected bool Missing(string path, Violations? violations, string with = "") =>
+        Refuse(path, violations, RefusalReason.Required, $"Must be given{with}.");
 
     protected string Join(string path) => path.Length == 0 ? name : $"{path}.{name}";
 }
 
 /// <summary>Decides whether an optional value is there, and hands it to a <see cref="ValueCheck{TValue}"/>.</summary>
+/// <remarks>A message that is missing is refused with what it needs, in <c>with</c>.</remarks>
 internal sealed class SingleCheck<T, TValue>(
-    string name, bool required, Func<T, bool>? isSet, Func<T, TValue> get, ValueCheck<TValue>? check) : FieldCheck<T>(name)
+    string name, bool required, string with, Func<T, bool>? isSet, Func<T, TValue> get, ValueCheck<TValue>? check) : FieldCheck<T>(name)
 {
     public override bool Check(T message, string path, Violations? violations)
     {
         if (isSet is not null && !isSet(message))
         {
-            return !required || Missing(path, violations);
+            return !required || Missing(path, violations, with);
         }
 
         return check is null || check.Check(get(message), violations is null ? "" : Join(path), violations);
@@ -137,6 +138,18 @@ internal sealed class DurationCheck(FieldRules rules) : ValueCheck<Duration>
 
     private static bool IsNormal(Duration value) => value.Nanos is > -NanosASecond and < NanosASecond
         && Math.Sign(value.Seconds) * Math.Sign(value.Nanos) >= 0;
+}
+
+/// <summary>A moment from the year 1 to 9999, in the one form that the standard allows: less than a second of nanoseconds, none
+/// below zero.</summary>
+internal sealed class TimestampCheck : ValueCheck<Timestamp>
+{
+    private const long FirstS = -62_135_596_800;
+    private const long LastS = 253_402_300_799;
+
+    public override bool Check(Timestamp value, string path, Violations? violations) =>
+        value is { Seconds: >= FirstS and <= LastS, Nanos: >= 0 and < 1_000_000_000 }
+        || Refuse(path, violations, RefusalReason.OutOfRange, "Must be a moment from the year 1 to 9999.");
 }
 
 /// <summary>A value of the contract's enum.</summary>

@@ -78,7 +78,27 @@ internal sealed class MessageCheck<T>
         var check = ValueOf<TValue>(field, rules);
         return check is null && !rules.Required
             ? null
-            : new SingleCheck<T, TValue>(field.Name, rules.Required, IsSet(field), Getter<TValue>(field.PropertyName), check);
+            : new SingleCheck<T, TValue>(field.Name, rules.Required, Needs(field), IsSet(field), Getter<TValue>(field.PropertyName), check);
+    }
+
+    // What a missing message of the contract is to hold: its required members, or any where none is required.
+    private static string Needs(FieldDescriptor field)
+    {
+        if (field.FieldType != FieldType.Message || field.MessageType.File.Package != field.File.Package)
+        {
+            return "";
+        }
+
+        var members = field.MessageType.Fields.InFieldNumberOrder();
+        string[] required =
+        [
+            .. members.Where(member => FieldRules.Of(member).Required).Select(member => member.Name),
+            .. field.MessageType.Oneofs.Where(oneof => !oneof.IsSynthetic && FieldRules.IsRequired(oneof))
+                .Select(oneof => $"one of {string.Join(", ", oneof.Fields.Select(member => member.Name))}"),
+        ];
+        return required.Length > 0
+            ? $", with {string.Join(" and ", required)}"
+            : $", with any of {string.Join(", ", members.Select(member => member.Name))}";
     }
 
     private static ValueCheck<TValue>? ValueOf<TValue>(FieldDescriptor field, FieldRules rules) => (ValueCheck<TValue>?)(field.FieldType switch
@@ -91,6 +111,7 @@ internal sealed class MessageCheck<T>
             ? Activator.CreateInstance(typeof(EnumCheck<>).MakeGenericType(typeof(TValue)), rules, NamesOf(field.EnumType))
             : null,
         FieldType.Message when typeof(TValue) == typeof(Duration) => new DurationCheck(rules),
+        FieldType.Message when typeof(TValue) == typeof(Timestamp) => new TimestampCheck(),
         FieldType.Message => Activator.CreateInstance(typeof(InnerCheck<>).MakeGenericType(typeof(TValue))),
         _ => null,
     });

@@ -33,7 +33,7 @@ internal static class DepthWriter
         _ => throw new ArgumentOutOfRangeException(nameof(obstacle)),
     };
 
-    public static V1.DepthRemedy Remedy(Maths.DepthRemedy remedy, ApertureRange range)
+    public static V1.DepthRemedy Remedy(Maths.DepthRemedy remedy, ApertureRange range, SensorRead? sensor)
     {
         var answer = new V1.DepthRemedy { Kind = Kind(remedy.Kind), Aperture = Aperture(remedy.FNumber, remedy.FNumber, range) };
         if (remedy.CameraBackMm is { } back)
@@ -44,6 +44,11 @@ internal static class DepthWriter
         if (remedy.Lens is { } lens)
         {
             answer.Magnification = lens.Magnification;
+            if (sensor is not null)
+            {
+                answer.FieldWidthMm = sensor.WidthMm / lens.Magnification;
+                answer.FieldHeightMm = sensor.HeightMm / lens.Magnification;
+            }
         }
 
         if (remedy.Frames is { } frames)

@@ -116,6 +116,7 @@ public sealed partial class DepthOfFieldAdapter
                 Maths.KeeperRemedyKind.RefocusEachFrame => V1.KeeperRemedyKind.RefocusEachFrame,
                 Maths.KeeperRemedyKind.CorrectBias => V1.KeeperRemedyKind.CorrectBias,
                 Maths.KeeperRemedyKind.CloseAperture => V1.KeeperRemedyKind.CloseAperture,
+                Maths.KeeperRemedyKind.FocusBracket => V1.KeeperRemedyKind.FocusBracket,
                 _ => throw new ArgumentOutOfRangeException(nameof(remedy)),
             },
             KeepChance = remedy.Keep,
@@ -177,7 +178,7 @@ public sealed partial class DepthOfFieldAdapter
             settings.PermittedBlur, optics?.Sensor, SettingsPath[ZoneSettings.PermittedBlurFieldNumber], ref trail);
         var set = context.ReadSetFNumber(
             settings.Aperture, optics?.Lens, SettingsPath[ZoneSettings.ApertureFieldNumber], ref trail, setField: "");
-        RefuseInfinity(context, settings.Camera, optics?.Lens, cameraPath);
+        context.RefuseInfinity(optics?.Lens, cameraPath[FocusedCamera.ClosenessFieldNumber]);
         return optics is not null && blur is { } blurMm && set is { } fNumber && !optics.Lens.IsAtInfinity
             ? new(optics.Lens, fNumber, blurMm)
             : null;

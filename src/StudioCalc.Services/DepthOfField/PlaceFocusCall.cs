@@ -43,6 +43,8 @@ public sealed partial class DepthOfFieldAdapter
         {
             context.NoteDiffraction(airy, input.PermittedBlurMm, "solution.aperture");
             Note(context, request, root, input, outcome);
+            response.FreshPlateSetting = outcome.FreshPlateIsSharp ? null
+                : PlaceFocusWriter.FreshPlate(input, Maths.FreshPlateSetting.For(input, outcome.FreshPlateShiftMm, DefaultWavelengthUm), sensor);
         }
 
         context.NoteFineBlur(input.PermittedBlurMm, sensor, root[PlaceFocusRequest.PermittedBlurFieldNumber]);

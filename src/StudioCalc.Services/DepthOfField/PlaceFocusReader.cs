@@ -27,9 +27,14 @@ internal static class PlaceFocusReader
         var componentsPath = root[PlaceFocusRequest.ComponentsFieldNumber];
         var cameraPath = root[PlaceFocusRequest.CameraFieldNumber];
         var optics = context.Read(request.Camera, cameraPath, ref trail);
-        if (optics is not null && (optics.Lens.IsAtInfinity || optics.Lens.FromSensorMm > FurthestMm))
+        var closenessPath = cameraPath[FocusedCamera.ClosenessFieldNumber];
+        if (context.RefuseInfinity(optics?.Lens, closenessPath))
         {
-            context.Violations.Add(cameraPath[FocusedCamera.ClosenessFieldNumber].ToString(), RefusalReason.OutOfRange,
+            optics = null;
+        }
+        else if (optics?.Lens.FromSensorMm > FurthestMm)
+        {
+            context.Violations.Add(closenessPath.ToString(), RefusalReason.OutOfRange,
                 "The plane through the aim point must be no further than 1000000 mm from the sensor.");
             optics = null;
         }

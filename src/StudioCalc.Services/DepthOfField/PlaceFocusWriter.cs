@@ -24,9 +24,17 @@ internal static class PlaceFocusWriter
             Nearest = placement,
         };
         response.NotReached.Remedies.Add(PlacementRemedies.For(input, outcome, DepthOfFieldAdapter.DefaultWavelengthUm)
-            .Select(remedy => DepthWriter.Remedy(remedy, input.Range)));
+            .Select(remedy => DepthWriter.Remedy(remedy, input.Range, sensor)));
         return response;
     }
+
+    public static V1.FreshPlateSetting? FreshPlate(PlacementInput input, Maths.FreshPlateSetting? setting, SensorRead? sensor) => setting is null ? null : new()
+    {
+        Aperture = DepthWriter.Aperture(setting.Aperture.FNumber, setting.Aperture.SetFNumber, input.Range),
+        EffectiveFNumber = setting.Aperture.EffectiveFNumber,
+        Focus = OpticsWriter.Lens(setting.Lens, sensor),
+        FocusOffsetMm = setting.OffsetMm,
+    };
 
     private static FocusPlacement Placement(
         PlaceFocusRequest request, PlacementInput input, PlacementOutcome outcome, SensorRead? sensor)

@@ -8,7 +8,6 @@ namespace StudioCalc.Services;
 /// <content>PlanFocusStack.</content>
 public sealed partial class DepthOfFieldAdapter
 {
-    private const double DefaultOverlapShare = 0.2;
     private const double FoodKeepsStillS = 20;
 
     private static readonly FieldPath StackRoot = FieldPath.Root(PlanFocusStackRequest.Descriptor);
@@ -45,13 +44,17 @@ public sealed partial class DepthOfFieldAdapter
         }
         else
         {
-            response.NotReached = StackWriter.NotReached(context, input!, times, outcome);
+            response.NotReached = StackWriter.NotReached(context, input!, times, WavelengthOf(request), outcome);
         }
 
-        context.NoteDiffraction(
-            input!.Lens, input.FNumber, input.PermittedBlurMm, DefaultWavelengthUm,
-            StackRoot[PlanFocusStackRequest.ApertureFieldNumber].ToString());
-        if (input.Method == Maths.StackMethod.FocusingRail && outcome.TravelMm > 0)
+        if (outcome.Obstacle != Maths.StackObstacle.Diffraction)
+        {
+            context.NoteDiffraction(
+                input!.Lens, input.FNumber, input.PermittedBlurMm, WavelengthOf(request),
+                StackRoot[PlanFocusStackRequest.ApertureFieldNumber].ToString());
+        }
+
+        if (input!.Method == Maths.StackMethod.FocusingRail && outcome.TravelMm > 0)
         {
             context.Advisories.Add(Advise.RailMovesViewpoint(outcome.TravelMm));
         }
@@ -74,7 +77,7 @@ public sealed partial class DepthOfFieldAdapter
             request.PermittedBlur, optics?.Sensor, StackRoot[PlanFocusStackRequest.PermittedBlurFieldNumber], ref trail);
         var set = context.ReadSetFNumber(
             request.Aperture, optics?.Lens, StackRoot[PlanFocusStackRequest.ApertureFieldNumber], ref trail, setField: "");
-        RefuseInfinity(context, request.Camera, optics?.Lens, cameraPath);
+        context.RefuseInfinity(optics?.Lens, cameraPath[FocusedCamera.ClosenessFieldNumber]);
         return optics is null || set is null || blur is null || optics.Lens.IsAtInfinity
             ? null
             : new(
@@ -82,9 +85,15 @@ public sealed partial class DepthOfFieldAdapter
                 set.Value,
                 blur.Value,
                 request.DepthMm,
-                request.HasOverlapShare ? request.OverlapShare : DefaultOverlapShare,
-                request.Method == V1.StackMethod.FocusingRail ? Maths.StackMethod.FocusingRail : Maths.StackMethod.FocusRing);
+                request.HasOverlapShare ? request.OverlapShare : StackInput.UsualOverlapShare,
+                request.Method == V1.StackMethod.FocusingRail ? Maths.StackMethod.FocusingRail : Maths.StackMethod.FocusRing)
+            {
+                WavelengthUm = request.DefocusOnly ? null : WavelengthOf(request),
+            };
     }
+
+    private static double WavelengthOf(PlanFocusStackRequest request) => request.HasWavelengthUm ? request.WavelengthUm : DefaultWavelengthUm;
+
 
     private static StackTimes? ReadTimes(RequestContext context, PlanFocusStackRequest request)
     {
@@ -106,16 +115,4 @@ public sealed partial class DepthOfFieldAdapter
     }
 
     private static double? Seconds(Duration? time) => time is null ? null : time.Seconds + time.Nanos / 1e9;
-
-    // Names the field that says infinity: a magnification of 0.
-    private static void RefuseInfinity(RequestContext context, FocusedCamera camera, LensFocus? lens, FieldPath cameraPath)
-    {
-        if (lens is { IsAtInfinity: true } && camera.Closeness.ValueCase == Closeness.ValueOneofCase.Magnification)
-        {
-            context.Violations.Add(
-                cameraPath[FocusedCamera.ClosenessFieldNumber][Closeness.MagnificationFieldNumber].ToString(),
-                RefusalReason.OutOfRange,
-                "Focus at infinity has no focused plane to count from; give a magnification above 0.");
-        }
-    }
 }

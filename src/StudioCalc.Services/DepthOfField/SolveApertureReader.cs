@@ -84,7 +84,12 @@ internal static class SolveApertureReader
             return null;
         }
 
-        if (plane is not null && (plane.IsAtInfinity || plane.FromSensorMm > FurthestMm))
+        if (context.RefuseInfinity(plane, closenessPath))
+        {
+            return null;
+        }
+
+        if (plane?.FromSensorMm > FurthestMm)
         {
             context.Violations.Add(closenessPath.ToString(), RefusalReason.OutOfRange,
                 "The plane must be no further than 1000000 mm from the sensor.");

@@ -31,7 +31,7 @@ internal static class SolveApertureWriter
         };
         var choice = new ApertureChoice(read.Range.Settable(), read.WavelengthUm);
         response.NotReached.Remedies.Add(DepthRemedies.For(read.Points, read.BlurMm, choice, read.WavelengthUm)
-            .Select(remedy => DepthWriter.Remedy(remedy, read.Range)));
+            .Select(remedy => DepthWriter.Remedy(remedy, read.Range, read.Sensor)));
         return response;
     }
 

@@ -61,10 +61,28 @@ public sealed partial class DepthOfFieldAdapter
             {
                 response.NotReached.LowestElevationDeg = lowest;
             }
+
+            if (largest is { } tilt && outcome.Obstacle != Maths.TiltObstacle.PlaneTooNear)
+            {
+                TellWhatHelps(response.NotReached, request, plane, tilt);
+            }
         }
 
         response.Advisories.Add(context.Advisories);
         return response;
+    }
+
+    private static void TellWhatHelps(TiltNotReached answer, SolveTiltRequest request, TiltPlane plane, double largestTiltDeg)
+    {
+        if (TiltOutcome.LongestFocalLengthMm(plane, largestTiltDeg) is { } focal)
+        {
+            answer.LongestFocalLengthMm = focal;
+        }
+
+        if (request.Table is { } table && TiltOutcome.LeastAxisMm(request.FocalLengthMm, table.ElevationDeg, largestTiltDeg) is { } axis)
+        {
+            answer.LeastAxisMm = axis;
+        }
     }
 
     private static TiltNotReached NotTilted<TTrail>(

@@ -43,11 +43,18 @@ internal static class StackWriter
         return answer;
     }
 
-    public static StackNotReached NotReached(RequestContext context, StackInput input, StackTimes? times, StackOutcome outcome)
+    public static StackNotReached NotReached(
+        RequestContext context, StackInput input, StackTimes? times, double wavelengthUm, StackOutcome outcome)
     {
         var answer = new StackNotReached
         {
-            Obstacle = outcome.Obstacle == Maths.StackObstacle.Time ? V1.StackObstacle.Time : V1.StackObstacle.Frames,
+            Obstacle = outcome.Obstacle switch
+            {
+                Maths.StackObstacle.Time => V1.StackObstacle.Time,
+                Maths.StackObstacle.Frames => V1.StackObstacle.Frames,
+                Maths.StackObstacle.Diffraction => V1.StackObstacle.Diffraction,
+                _ => throw new ArgumentOutOfRangeException(nameof(outcome)),
+            },
             DepthThatFitsMm = outcome.DepthThatFitsMm,
             ShortfallMm = outcome.ShortfallMm,
         };
@@ -66,7 +73,7 @@ internal static class StackWriter
             answer.Nearest = Stack(context, input, outcome);
         }
 
-        if (StackOutcome.ApertureThatFits(input, times, context.Scale, DepthOfFieldAdapter.DefaultWavelengthUm) is { } aperture)
+        if (StackAperture.ThatFits(input, times, context.Scale, wavelengthUm) is { } aperture)
         {
             answer.ApertureThatFits = CameraWriter.Aperture(aperture, context.Scale);
         }

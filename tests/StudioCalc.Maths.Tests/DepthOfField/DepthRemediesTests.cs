@@ -38,47 +38,34 @@ public sealed class DepthRemediesTests
                         break;
                     default:
                         Assert.Equal(DepthRemedyKind.Stack, remedy.Kind);
-                        Assert.InRange(remedy.Frames!.Value, 2, FocusFrames.Most);
+                        Assert.InRange(remedy.Frames!.Value, 2, DepthRemedies.MostFrames);
                         break;
                 }
             }
         });
 
     [Fact]
-    public void Frames_OfAStack_AreAsManyAsARailNeedsOrFewer()
-    {
-        var focus = TwoPointFocus.Between(new() { FocalLengthMm = 100, NearMm = 420, FarMm = 460 })!;
-        var (m, n, c) = (focus.NearMagnification, 5.6, 0.015);
-        var front = SharpZone.Evaluate(new(100, m), n, c).TotalDepthMm;
-        var rail = (int)Math.Ceiling((40 - front) / (front * (1 - FocusFrames.Overlap))) + 1;
-        var ring = FocusFrames.Count(focus, n, c)!.Value;
-        Assert.InRange(ring, rail / 2, rail);
-        Assert.True(FocusFrames.Count(focus, n, 2 * c) < ring);
-        Assert.Null(FocusFrames.Count(focus, n, c / 100));
-    }
-
-    [Fact]
-    public void Frames_OfAStack_EachStartWithinTheLastOnesZone()
-    {
-        var focus = TwoPointFocus.Between(new() { FocalLengthMm = 100, PupilMagnification = 0.8, NearMm = 500, FarMm = 560 })!;
-        var (x, frames) = (focus.NearMm, 0);
-        while (x < focus.FarMm)
+    public void Stack_AsARemedy_IsThatOfItsOwnPlan_AndNoOtherApertureTakesFewerFrames() =>
+        Gen.Select(Depths.FromPupil, Depths.BlurMm).Sample((points, blur) =>
         {
-            var (near, far) = (x, 2 * x);
-            for (var i = 0; i < 100; i++)
+            var focus = TwoPointFocus.Between(points)!;
+            if (Choice.Widest(focus, blur) is not null
+                || DepthRemedies.For(points, blur, Choice, 0.55).FirstOrDefault(remedy => remedy.Kind == DepthRemedyKind.Stack) is not { } stack)
             {
-                var middle = (near + far) / 2;
-                var tried = SharpZone.Evaluate(focus.Lens.RefocusedAt(middle), 8, 0.02);
-                (near, far) = tried.NearFromEntrancePupilMm < x ? (middle, far) : (near, middle);
+                return;
             }
 
-            var zone = SharpZone.Evaluate(focus.Lens.RefocusedAt(near), 8, 0.02);
-            frames++;
-            x = zone.FarFromEntrancePupilMm >= focus.FarMm
-                ? double.PositiveInfinity
-                : zone.FarFromEntrancePupilMm - 0.2 * (zone.FarFromEntrancePupilMm - x);
-        }
-
-        Assert.Equal(frames, FocusFrames.Count(focus, 8, 0.02));
-    }
+            var none = default(NoTrail);
+            var front = new LensFocus(points.FocalLengthMm, focus.NearMagnification, points.PupilMagnification);
+            foreach (var fNumber in Choice.FNumbers)
+            {
+                var input = new StackInput(front, fNumber, blur, points.DepthMm, 0.2, StackMethod.FocusRing) { WavelengthUm = 0.55 };
+                if (input.DefocusBlurMm is not null)
+                {
+                    var plan = StackFrames.Plan(input, StackFrames.MostFrames, ref none);
+                    Assert.True(plan.Frames.Count >= stack.Frames);
+                    Assert.True(fNumber != stack.FNumber || plan.Frames.Count == stack.Frames);
+                }
+            }
+        });
 }

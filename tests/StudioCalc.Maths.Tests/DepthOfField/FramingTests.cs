@@ -5,6 +5,21 @@ namespace StudioCalc.Maths.Tests;
 /// <summary>Framing against similar triangles and round trips.</summary>
 public sealed class FramingTests
 {
+    [Theory]
+    [InlineData("36x24", 36.0)]
+    [InlineData("36X24", 36.0)]
+    [InlineData("24x36", 36.0)]
+    [InlineData("17.3x13", 17.3)]
+    [InlineData("13.0X17.3", 17.3)]
+    [InlineData("36x23", null)]
+    [InlineData("36", null)]
+    [InlineData("36x24x1", null)]
+    [InlineData("-36x24", null)]
+    [InlineData("36,0x24", null)]
+    [InlineData("NaNx24", null)]
+    public void SensorFormat_ByItsSides_IsFoundInEitherOrder(string name, double? widthMm) =>
+        Assert.Equal(widthMm, SensorFormats.Find(name)?.WidthMm);
+
     private static readonly Gen<LensFocus> Lenses = Gen.Select(
         Gen.Double[10, 300], Gen.Double[0.01, 3], Gen.Double[0.4, 2.5], Gen.Double[-20, 20], (f, m, p, h) => new LensFocus(f, m, p, h));
 

@@ -132,6 +132,33 @@ public sealed class PlacementTests
     });
 
     [Fact]
+    public void FreshPlateSetting_HoldsBothHeights_OrNoMarkDoes() => Gen.Select(Any, Gen.Double[2.8, 32], Gen.Bool).Sample((any, fNumber, isGiven) =>
+    {
+        var none = default(NoTrail);
+        var input = any with { FNumber = isGiven ? fNumber : null };
+        var shift = Placement.Solve(input, ref none).FreshPlateShiftMm;
+        var setting = FreshPlateSetting.For(input, shift, 0.55);
+        var main = input.PointsOf(input.Components[0]);
+        var moved = main with { NearMm = main.NearMm - shift, FarMm = main.FarMm - shift };
+        if (setting is null)
+        {
+            var both = main with { NearMm = Math.Min(main.NearMm, moved.NearMm), FarMm = Math.Max(main.FarMm, moved.FarMm) };
+            var marks = Depths.Thirds.Settable().Where(mark => mark >= (input.FNumber ?? 0)).ToList();
+            Assert.True(TwoPointFocus.Between(both) is not { } focus || new ApertureChoice(marks, 0.55).Widest(focus, input.PermittedBlurMm * (1 - 1e-6)) is null);
+            return;
+        }
+
+        Assert.True(setting.Aperture.FNumber >= (input.FNumber ?? 0) * (1 - 1e-9));
+        Depths.Near(input.Aim.FromEntrancePupilMm + setting.OffsetMm, setting.Lens.FromEntrancePupilMm, 1e-9);
+        var airy = 2.44 * 0.00055 * setting.Aperture.FNumber * setting.Lens.EffectiveFactor;
+        foreach (var point in new[] { main.NearMm, main.FarMm, moved.NearMm, moved.FarMm })
+        {
+            var blur = PointBlur.DiameterMm(setting.Lens, setting.Aperture.FNumber, point - setting.Lens.FromEntrancePupilMm);
+            Assert.True(Math.Sqrt(blur * blur + airy * airy) <= input.PermittedBlurMm * (1 + 1e-6));
+        }
+    });
+
+    [Fact]
     public void FreshPlate_Higher_ComesNearerByTheSineOfTheElevation()
     {
         var none = default(NoTrail);

@@ -82,10 +82,10 @@ public sealed class StackFramesTests
         Assert.Equal(2 * (whole - 5), outcome.ShortfallS!.Value, 1e-9);
         Assert.Equal(10, outcome.TimeS!.Value, 1e-9);
         Assert.Equal(40, outcome.DepthThatFitsMm + outcome.ShortfallMm, 1e-9);
-        var aperture = StackOutcome.ApertureThatFits(input, times, StopScale.Third, 0.55)!.Value;
+        var aperture = StackAperture.ThatFits(input, times, StopScale.Third, 0.55)!.Value;
         Assert.Null(StackOutcome.Plan(input with { FNumber = aperture }, times, ref none).Obstacle);
         Assert.NotNull(StackOutcome.Plan(input with { FNumber = aperture / Math.Pow(2, 1 / 6.0) }, times, ref none).Obstacle);
-        Assert.Null(StackOutcome.ApertureThatFits(input with { PermittedBlurMm = 0.01 }, times, StopScale.Third, 0.55));
+        Assert.Null(StackAperture.ThatFits(input with { PermittedBlurMm = 0.01 }, times, StopScale.Third, 0.55));
     }
 
     [Fact]
@@ -108,6 +108,46 @@ public sealed class StackFramesTests
             Assert.Equal((StackObstacle.Frames, StackFrames.MostFrames), (outcome.Obstacle, outcome.Stack!.Frames.Count));
             Assert.Null(outcome.FramesNeeded);
         }
+    }
+
+    [Fact]
+    public void Frames_WithDiffraction_AreThoseOfTheBlurThatItLeaves() => Inputs.Sample(input =>
+    {
+        var counted = input with { WavelengthUm = 0.55 };
+        var airy = 2.44 * 0.00055 * input.FNumber * (1 + input.Lens.Magnification / input.Lens.PupilMagnification);
+        if (airy >= input.PermittedBlurMm)
+        {
+            Assert.Null(counted.DefocusBlurMm);
+            return;
+        }
+
+        var left = Math.Sqrt(input.PermittedBlurMm * input.PermittedBlurMm - airy * airy);
+        Assert.Equal(Plan(input with { PermittedBlurMm = left }).DepthPerFrameMm, Plan(counted).DepthPerFrameMm, 1e-6);
+        Assert.True(Plan(counted).Frames.Count >= Plan(input).Frames.Count);
+    });
+
+    [Fact]
+    public void Outcome_WhereDiffractionLeavesNothing_HasNoFrames_AndTheDeepestApertureFits()
+    {
+        var none = default(NoTrail);
+        var input = new StackInput(new(100, 0.2), 22, 0.03, 100, 0.2, StackMethod.FocusRing) { WavelengthUm = 0.55 };
+        var outcome = StackOutcome.Plan(input, null, ref none);
+        Assert.Equal((StackObstacle.Diffraction, null, 0, 100), (outcome.Obstacle, outcome.Stack, outcome.DepthThatFitsMm, outcome.ShortfallMm));
+
+        // (40): 0.03 / (sqrt(2) 2.44 0.00055 1.2) = 13.2.
+        Assert.Equal(12.699, StackAperture.ThatFits(input, null, StopScale.Third, 0.55)!.Value, 1e-3);
+    }
+
+    [Fact]
+    public void ApertureThatFits_BeyondTheDeepest_IsTheNearestWiderOne()
+    {
+        var input = new StackInput(new(100, 0.2), 18, 0.03, 100, 0.2, StackMethod.FocusRing) { WavelengthUm = 0.55 };
+        var whole = Plan(input).Frames.Count;
+        var times = new StackTimes(1, 1, whole - 1);
+        var fits = StackAperture.ThatFits(input, times, StopScale.Third, 0.55)!.Value;
+        Assert.True(fits < 18 && Plan(input with { FNumber = fits }).Frames.Count < whole);
+        var between = Marks.Aperture.All(StopScale.Third).Select(mark => mark.Value).Where(value => value > fits * 1.01 && value < 17.9);
+        Assert.All(between, value => Assert.Equal(whole, Plan(input with { FNumber = value }).Frames.Count));
     }
 
     private static StackFrames Plan(StackInput input)

@@ -15,7 +15,7 @@ public sealed partial class AdvisoryTests
             () => Stack(request => request.Method = StackMethod.FocusRing)),
         [AdvisoryCode.FoodMovesInStack] = (
             () => Stack(request => request.RecycleTime = new() { Seconds = 4 }),
-            () => Stack(request => request.RecycleTime = new() { Seconds = 2 })),
+            () => Stack(request => request.RecycleTime = new() { Seconds = 1, Nanos = 900_000_000 })),
         [AdvisoryCode.FramesShareError] = (
             () => Keepers(request => request.FocusIsLocked = true),
             () => Keepers(request => request.FocusIsLocked = false)),
@@ -33,7 +33,7 @@ public sealed partial class AdvisoryTests
     [Fact]
     public void PlanFocusStack_PastTheDiffractionLimit_SaysSo()
     {
-        var answer = Stack(request => request.Aperture.Set.Mark = "f/32");
+        var answer = Stack(request => (request.Aperture.Set.Mark, request.DefocusOnly) = ("f/32", true));
         Assert.Contains(answer.Advisories, advisory => advisory.Code == AdvisoryCode.DiffractionSpoils && advisory.Field == "aperture");
         answer = Stack(request => request.Aperture.Set.Mark = "f/11");
         Assert.Contains(answer.Advisories, advisory => advisory.Code == AdvisoryCode.DiffractionCounts);

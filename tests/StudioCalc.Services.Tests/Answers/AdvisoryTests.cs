@@ -44,19 +44,29 @@ public sealed partial class AdvisoryTests
             () => Follow(request => request.Readings[1].Reading.Settings.Aperture = new() { Mark = "f/5.6", Tenths = 7 })),
     };
 
+    private static IEnumerable<Dictionary<AdvisoryCode, (Func<IMessage> Raises, Func<IMessage> Quiet)>> AllPairs =>
+    [
+        Pairs,
+        SolvingPairs,
+        FlashPairs,
+        FocusPairs,
+        ZonePairs,
+        FramesPairs,
+        PlacementPairs,
+        FallOffPairs,
+        DistancePairs,
+        WindowPairs,
+        BouncePairs,
+        HoldingPairs,
+    ];
+
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void EveryCode_HasAPair_ThatRaisesItAndDoesNot(AdvisoryCode code)
     {
-        Assert.True(
-            Pairs.TryGetValue(code, out var pair) || SolvingPairs.TryGetValue(code, out pair) || FlashPairs.TryGetValue(code, out pair)
-                || FocusPairs.TryGetValue(code, out pair)
-                || ZonePairs.TryGetValue(code, out pair)
-                || FramesPairs.TryGetValue(code, out pair)
-                || PlacementPairs.TryGetValue(code, out pair),
-            $"{code} has no pair of requests.");
+        var pair = Assert.Single(AllPairs, pairs => pairs.ContainsKey(code))[code];
         var raised = Assert.Single(Advisories(pair.Raises()).Where(advisory => advisory.Code == code).DistinctBy(advisory => advisory.Text));
         Assert.NotEqual(AdvisorySeverity.Unspecified, raised.Severity);
         Assert.NotEmpty(raised.Text);

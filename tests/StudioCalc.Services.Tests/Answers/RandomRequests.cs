@@ -61,6 +61,8 @@ internal static class RandomRequests
         }
 
         RandomSources.MakeSense(request);
+        RandomFood.MakeSense(request);
+        RandomFills.MakeSense(request);
         if (request is V1.FollowBackLightRequest { Readings: var readings })
         {
             foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
@@ -71,7 +73,7 @@ internal static class RandomRequests
     }
 
     // What the rules between fields refuse is made seldom or never, so that most requests have an answer.
-    private static Gen<object>? Own(FieldDescriptor field) => RandomSources.Own(field) ?? (field.ContainingType.Name, field.Name) switch
+    private static Gen<object>? Own(FieldDescriptor field) => RandomSources.Own(field) ?? RandomFood.Own(field) ?? (field.ContainingType.Name, field.Name) switch
     {
         ("Aperture", "mark") => Gen.OneOf<object>("f/1.4", "2", "f/2.8", "f/4", "5.6", "f/8", "11", "f/16", "f/22"),
         ("ShutterSpeed", "mark") => Gen.OneOf<object>("1/4000", "1/250", "1/125", "1/60", "1/30", "1/8", "1", "30 s"),
@@ -112,6 +114,13 @@ internal static class RandomRequests
         ("FocusComponent" or "CameraDirection", "position" or "aim_point") => Gen.Select(
             Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-20, 60], (x, y, z) => (object)new V1.Point { XMm = x, YMm = y, ZMm = z }),
         ("FocusComponent", "height_mm" or "diameter_mm") => Gen.Double[0, 60].Select(size => (object)size),
+        ("WindowPlace", "window" or "up") => Gen.Const<object>(true),
+        ("EvaluateWindowRequest", "reading") => Maker.Of(V1.ContinuousReading.Descriptor)
+            .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
+        ("EvaluateShadowRequest", "cells") => Gen.Const<object>(4u),
+        ("EvaluateShadowRequest", "shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 0.01 }),
+        ("TrackSunRequest", "date") => Gen.OneOf<object>("1950-01-01", "2026-06-21", "2027-02-28", "2100-12-31"),
+        ("TrackSunRequest", "time_zone") => Gen.OneOf<object>("Europe/Vienna", "UTC", "Asia/Kathmandu", "America/St_Johns"),
         _ => null,
     };
 
@@ -135,5 +144,6 @@ internal static class RandomRequests
         or ("EvaluateExposureRequest", "lens_factor")
         or ("FocusedCamera", "sensor_distance_mm")
         or ("SolveFlashRequest", "powers" or "power_scale")
+        or ("Window", "transmittance")
         or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }

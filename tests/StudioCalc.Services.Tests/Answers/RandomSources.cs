@@ -19,6 +19,7 @@ internal static class RandomSources
         (_, "up" or "window") when field.FieldType == FieldType.Bool => Gen.Const<object>(true),
         (_, "source_index" or "reference_index") => Gen.Const<object>(0u),
         ("OutlineSource", "corners") => Gen.Double[-500, 500].Select(mm => (object)new FacePoint { RightMm = mm, UpMm = mm }),
+        ("MapFallOffRequest", "columns" or "rows") => Gen.UInt[2, 6].Select(points => (object)points),
         _ => null,
     };
 

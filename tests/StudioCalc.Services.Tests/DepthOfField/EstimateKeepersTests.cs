@@ -78,6 +78,33 @@ public sealed class EstimateKeepersTests
     }
 
     [Fact]
+    public void LockedFocus_ForOneKeeper_IsBracketed()
+    {
+        var request = Examples.Keepers();
+        (request.FocusIsLocked, request.KeepersWanted) = (true, 1);
+        var answer = Calls.DepthOfField.EstimateKeepers(request);
+        var bracket = answer.NotReached.Remedies.Single(remedy => remedy.Kind == KeeperRemedyKind.FocusBracket);
+        Assert.Equal(answer.BracketFrames, bracket.FramesForWanted);
+        Assert.InRange(bracket.KeepChance, 0.95, 1);
+
+        // One frame as deep as the bracket has its chance.
+        var half = (answer.NearDepthMm + answer.FarDepthMm) * (1 + 0.8 * (bracket.FramesForWanted - 1)) / 2;
+        (request.Depths, request.BiasMm) = (new() { NearDepthMm = half, FarDepthMm = half }, 0);
+        Assert.Equal(Calls.DepthOfField.EstimateKeepers(request).KeepChance, bracket.KeepChance, 1e-12);
+    }
+
+    [Fact]
+    public void LockedFocus_InAZoneThatReachesToInfinity_HasNoBracket()
+    {
+        var answer = Calls.DepthOfField.EstimateKeepers(new()
+        {
+            Depths = new() { NearDepthMm = 10, FarIsInfinite = true }, SpreadMm = 5, BiasMm = -20, ConfidenceShare = 0.9, FocusIsLocked = true,
+        });
+        Assert.Equal(1u, answer.BracketFrames);
+        Assert.DoesNotContain(answer.NotReached.Remedies, remedy => remedy.Kind == KeeperRemedyKind.FocusBracket);
+    }
+
+    [Fact]
     public void LockedFocus_WithinWhatOneFrameGives_NeedsNoMoreThanTheKeepers()
     {
         var request = Examples.Keepers();

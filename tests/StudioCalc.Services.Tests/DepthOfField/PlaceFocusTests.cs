@@ -10,7 +10,8 @@ public sealed class PlaceFocusTests
         { "components[2].main", "CONFLICT", request => request.Components[2].Main = true },
         { "components[3].position", "OUT_OF_RANGE", request => request.Components[3].Position.YMm = -1400 },
         { "components[0].position", "OUT_OF_RANGE", request => request.Components[0].Position.YMm = -1100 },
-        { "camera.closeness", "OUT_OF_RANGE", request => request.Camera.Closeness = new() { Magnification = 0 } },
+        { "camera.closeness.magnification", "OUT_OF_RANGE", request => request.Camera.Closeness = new() { Magnification = 0 } },
+        { "camera.closeness", "OUT_OF_RANGE", request => request.Camera.Closeness = new() { Magnification = 0.00009 } },
         { "camera.lens.focal_length_mm", "REQUIRED", request => request.Camera.Lens.ClearFocalLengthMm() },
         { "limits.smallest_aperture", "CONFLICT", request => request.Limits.SmallestAperture = new() { Mark = "f/2" } },
         { "aperture.set.mark", "UNKNOWN_MARK", request => request.Aperture = new() { Set = new() { Mark = "f/8.5" } } },
@@ -117,6 +118,12 @@ public sealed class PlaceFocusTests
         wider.Camera.Closeness.Magnification *= 1.001;
         Assert.NotNull(Calls.DepthOfField.PlaceFocus(wider).NotReached);
 
+        var field = request.Clone();
+        field.Camera.Closeness = new() { FieldWidthMm = missed.Remedies[0].FieldWidthMm * 1.000001 };
+        Assert.True(Calls.DepthOfField.PlaceFocus(field).Solution.Components[0].Sharp);
+        Assert.Equal(missed.Remedies[0].FieldWidthMm * 24 / 36, missed.Remedies[0].FieldHeightMm, 1e-9);
+        Assert.DoesNotContain(missed.Remedies.Skip(1), remedy => remedy.HasFieldWidthMm || remedy.HasFieldHeightMm);
+
         var blurred = request.Clone();
         blurred.PermittedBlur = new() { DiameterUm = missed.Remedies[2].PermittedBlurUm };
         Assert.True(Calls.DepthOfField.PlaceFocus(blurred).Solution.Components[0].Sharp);
@@ -133,6 +140,50 @@ public sealed class PlaceFocusTests
         Assert.Equal("f/9", missed.Remedies[0].Aperture.Mark);
         request.Aperture.Set.Mark = missed.Remedies[0].Aperture.Mark;
         Assert.True(Calls.DepthOfField.PlaceFocus(request).Solution.Components[0].Sharp);
+    }
+
+    [Theory]
+    [InlineData(12, null)]
+    [InlineData(-12, null)]
+    [InlineData(5, "f/9")]
+    public void FreshPlate_OutsideTheZone_IsHeldByTheSettingThatIsTold(double higherMm, string? given)
+    {
+        var request = Examples.PlaceFocus();
+        request.FreshPlateHigherMm = higherMm;
+        request.Aperture = given is null ? null : new() { Set = new() { Mark = given } };
+        var answer = Calls.DepthOfField.PlaceFocus(request);
+        Assert.False(answer.Solution.FreshPlateSharp);
+        var setting = answer.FreshPlateSetting;
+        Assert.True(setting.Aperture.FNumber >= answer.Solution.Aperture.FNumber);
+
+        // Both heights are within the permitted blur at the mark, and one of them is not at a third stop wider.
+        var evaluate = new EvaluateDepthOfFieldRequest
+        {
+            Camera = request.Camera.Clone(),
+            Aperture = new() { Set = new() { Mark = setting.Aperture.Mark } },
+            PermittedBlur = request.PermittedBlur,
+        };
+        evaluate.Camera.Closeness = new() { Magnification = setting.Focus.Magnification };
+        var component = answer.Solution.Components[0];
+        var moved = answer.Solution.FocusOffsetMm - setting.FocusOffsetMm;
+        double[] standIn = [component.NearOffsetMm + moved, component.FarOffsetMm + moved];
+        evaluate.OffsetsMm.Add(standIn.Concat(standIn.Select(offset => offset - answer.Solution.FreshPlateShiftMm)));
+        var points = Calls.DepthOfField.EvaluateDepthOfField(evaluate).Points;
+        Assert.All(points, point => Assert.True(point.BlurWithDiffractionUm <= answer.Solution.PermittedBlurUm));
+        evaluate.Aperture.Set = new() { FNumber = setting.Aperture.FNumber / 1.13 };
+        points = Calls.DepthOfField.EvaluateDepthOfField(evaluate).Points;
+        Assert.Contains(points, point => point.BlurWithDiffractionUm > answer.Solution.PermittedBlurUm);
+    }
+
+    [Fact]
+    public void FreshPlate_InTheZoneOrBeyondAnyAperture_HasNoSetting()
+    {
+        var request = Examples.PlaceFocus();
+        request.FreshPlateHigherMm = 2;
+        Assert.Null(Calls.DepthOfField.PlaceFocus(request).FreshPlateSetting);
+        request.FreshPlateHigherMm = 60;
+        var answer = Calls.DepthOfField.PlaceFocus(request);
+        Assert.True(!answer.Solution.FreshPlateSharp && answer.FreshPlateSetting is null);
     }
 
     [Fact]

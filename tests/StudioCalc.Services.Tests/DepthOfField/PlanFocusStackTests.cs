@@ -79,6 +79,58 @@ public sealed class PlanFocusStackTests
     }
 
     [Fact]
+    public void Diffraction_ThatLeavesNothing_IsTheObstacle_UnlessDefocusAloneCounts()
+    {
+        var request = Examples.Stack();
+        request.Aperture.Set.Mark = "f/32";
+        var response = Calls.DepthOfField.PlanFocusStack(request);
+        var answer = response.NotReached;
+        Assert.Equal((StackObstacle.Diffraction, 0, 45), (answer.Obstacle, answer.DepthThatFitsMm, answer.ShortfallMm));
+        Assert.True(answer.Nearest is null && !answer.HasFramesNeeded && !answer.HasShortfallS);
+        Assert.Empty(response.Advisories);
+        request.Aperture.Set.Mark = answer.ApertureThatFits.Mark;
+        Assert.True(Calls.DepthOfField.PlanFocusStack(request).Solution.Frames > 1);
+
+        (request.Aperture.Set.Mark, request.DefocusOnly) = ("f/32", true);
+        Assert.NotNull(Calls.DepthOfField.PlanFocusStack(request).Solution);
+    }
+
+    [Fact]
+    public void Remedy_OfTwoPoints_HasTheFramesOfTheStackThatIsPlanned()
+    {
+        var solve = new SolveApertureRequest
+        {
+            Lens = new() { FocalLengthMm = 100 },
+            Distances = new() { NearMm = 600, FarMm = 700, Origin = DistanceOrigin.EntrancePupil },
+            PermittedBlur = new() { DiameterUm = 30 },
+        };
+        foreach (var wavelength in new double?[] { null, 0.4 })
+        {
+            var stack = new PlanFocusStackRequest
+            {
+                Camera = new() { Lens = solve.Lens, Closeness = new() { Magnification = 0.2 } },
+                PermittedBlur = solve.PermittedBlur,
+                DepthMm = 100,
+                Method = StackMethod.FocusRing,
+            };
+            if (wavelength is { } um)
+            {
+                (solve.WavelengthUm, stack.WavelengthUm) = (um, um);
+            }
+
+            var remedies = Calls.DepthOfField.SolveAperture(solve).NotReached.Remedies;
+            Assert.DoesNotContain(remedies, one => one.HasFieldWidthMm);
+            var remedy = remedies.Single(one => one.Kind == DepthRemedyKind.Stack);
+            stack.Aperture = new() { Set = new() { Mark = remedy.Aperture.Mark } };
+            var planned = Calls.DepthOfField.PlanFocusStack(stack).Solution;
+            Assert.Equal(remedy.Frames, planned.Frames);
+            Assert.Equal(wavelength is null ? (7u, "f/13") : (5u, "f/18"), (remedy.Frames, remedy.Aperture.Mark));
+            stack.DefocusOnly = true;
+            Assert.True(Calls.DepthOfField.PlanFocusStack(stack).Solution.Frames < remedy.Frames);
+        }
+    }
+
+    [Fact]
     public void NoTime_HasNothingNearest()
     {
         var request = Examples.Stack();
@@ -94,7 +146,7 @@ public sealed class PlanFocusStackTests
     {
         var request = Examples.Stack();
         (request.AvailableTime, request.DepthMm, request.Camera.Closeness.Magnification) = (null, 500, 5);
-        request.Aperture.Set.Mark = "f/2";
+        (request.Aperture.Set.Mark, request.DefocusOnly) = ("f/2", true);
         request.PermittedBlur.DiameterUm = 1;
         var response = Calls.DepthOfField.PlanFocusStack(request);
         var answer = response.NotReached;

@@ -15,7 +15,7 @@ public sealed class SolveApertureTests
         { "distances.near_mm", "OUT_OF_RANGE", request => request.Distances = Distances(110, 200, DistanceOrigin.EntrancePupil) },
         { "around_focus.front_mm", "OUT_OF_RANGE", request => request.AroundFocus.FrontMm = 1000 },
         { "around_focus.behind_mm", "OUT_OF_RANGE", request => request.AroundFocus.FrontMm = request.AroundFocus.BehindMm = 0 },
-        { "around_focus.closeness", "OUT_OF_RANGE", request => request.AroundFocus.Closeness = new() { Magnification = 0 } },
+        { "around_focus.closeness.magnification", "OUT_OF_RANGE", request => request.AroundFocus.Closeness = new() { Magnification = 0 } },
         { "around_focus.closeness", "OUT_OF_RANGE", request => request.AroundFocus.Closeness = new() { Magnification = 0.00009 } },
         { "around_focus.closeness.sensor_distance_mm", "OUT_OF_RANGE", request => request.AroundFocus.Closeness = new() { SensorDistanceMm = 390 } },
         { "limits.smallest_aperture", "CONFLICT", request => request.Limits.SmallestAperture = new() { Mark = "f/2" } },

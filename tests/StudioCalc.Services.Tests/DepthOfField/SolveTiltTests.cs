@@ -116,6 +116,37 @@ public sealed class SolveTiltTests
     }
 
     [Fact]
+    public void BeyondTheTiltRange_TellsTheFocalLengthAndTheDistanceThatDo()
+    {
+        foreach (var elevation in new[] { 25.0, 4 })
+        {
+            var request = Examples.Tilt();
+            request.Table.ElevationDeg = elevation;
+            var answer = Calls.DepthOfField.SolveTilt(request).NotReached;
+            Assert.Equal(elevation == 4 ? TiltObstacle.HingeTooNear : TiltObstacle.TiltRange, answer.Obstacle);
+            var shorter = request.Clone();
+            shorter.FocalLengthMm = answer.LongestFocalLengthMm;
+            Assert.Equal(8, Calls.DepthOfField.SolveTilt(shorter).Solution.TiltDeg, 1e-6);
+            request.Table.AxisMm = answer.LeastAxisMm;
+            Assert.Equal(8, Calls.DepthOfField.SolveTilt(request).Solution.TiltDeg, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void TwoPoints_BeyondTheTiltRange_TellTheFocalLengthAlone()
+    {
+        var request = Examples.Tilt();
+        request.Points = Points(500, -100, 900, -100);
+        var answer = Calls.DepthOfField.SolveTilt(request).NotReached;
+        Assert.False(answer.HasLeastAxisMm);
+        request.FocalLengthMm = answer.LongestFocalLengthMm;
+        Assert.Equal(8, Calls.DepthOfField.SolveTilt(request).Solution.TiltDeg, 1e-6);
+        request.ClearLargestTiltDeg();
+        (request.FocalLengthMm, request.Points) = (150, Points(500, -100, 900, -100));
+        Assert.False(Calls.DepthOfField.SolveTilt(request).NotReached.HasLongestFocalLengthMm);
+    }
+
+    [Fact]
     public void HingeWithinTheFocalLength_WithoutATiltRange_HasNothingNearest()
     {
         var request = Examples.Tilt();

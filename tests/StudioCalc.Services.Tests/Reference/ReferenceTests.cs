@@ -98,7 +98,7 @@ public sealed class ReferenceTests
             return;
         }
 
-        var number = Convert.ToDouble(actual, CultureInfo.InvariantCulture);
+        var number = Calls.Number(actual);
         Assert.True(
             Math.Abs(number - expected.GetDouble()) <= one.ToleranceOf(path),
             $"{one.Id}, {path}: {number.ToString("R", CultureInfo.InvariantCulture)} instead of {expected.GetRawText()} ({one.Source})");

@@ -33,16 +33,18 @@ internal static class Machine
             "Needs packages: run npm ci in tests/StudioCalc.System.Tests/node.",
         Peer.Curl when Find("curl", "curl.exe") is null => "Needs curl.",
         Peer.Browser when Browser is null => "Needs Chromium.",
-        Peer.Python when !HasPythonGrpc() => "Needs /usr/bin/python3 with grpcio and protobuf (Debian: python3-grpcio, python3-protobuf).",
+        Peer.Python when !HasPython("grpc", "google.protobuf") => "Needs /usr/bin/python3 with grpcio and protobuf (Debian: python3-grpcio, python3-protobuf).",
+        Peer.Ephem when !HasPython("ephem") => "Needs /usr/bin/python3 with ephem (Debian: python3-ephem).",
         Peer.ExifTool when Find("exiftool") is null => "Needs exiftool (Debian: libimage-exiftool-perl).",
         Peer.Git when Find("git", "git.exe") is null || !Path.Exists(RepositoryRoot.At(".git")) => "Needs git, in a clone of the repository.",
         _ => null,
     };
 
-    private static bool HasPythonGrpc()
+    private static bool HasPython(params IEnumerable<string> modules)
     {
+        var found = string.Join(" and ", modules.Select(module => $"u.find_spec('{module}')"));
         using var process = File.Exists(Python)
-            ? global::System.Diagnostics.Process.Start(Python, ["-c", "import importlib.util as u, sys; sys.exit(not (u.find_spec('grpc') and u.find_spec('google.protobuf')))"])
+            ? global::System.Diagnostics.Process.Start(Python, ["-c", $"import importlib.util as u, sys; sys.exit(not ({found}))"])
             : null;
         process?.WaitForExit();
         return process?.ExitCode == 0;

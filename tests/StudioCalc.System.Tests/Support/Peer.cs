@@ -18,6 +18,9 @@ public enum Peer
     /// <summary>ExifTool, which reads photos.</summary>
     ExifTool,
 
+    /// <summary>Python's ephem, which knows where the sun stands.</summary>
+    Ephem,
+
     /// <summary>git, in a clone.</summary>
     Git,
 }
