@@ -78,6 +78,11 @@ internal static class BudgetReader
         var from = component.NeededFrom is { } told
             ? context.Read(told, request.Steps.Count, path[BudgetComponent.NeededFromFieldNumber])
             : Math.Max(starts, (int)component.NeededUntil.StepIndex);
+        if (Math.Max(starts, Math.Max(from, until)) > request.Steps.Count)
+        {
+            return null;
+        }
+
         if (until < starts)
         {
             context.Violations.Add(path[BudgetComponent.NeededUntilFieldNumber].ToString(), RefusalReason.Conflict, "Must not be before its clock starts.");
