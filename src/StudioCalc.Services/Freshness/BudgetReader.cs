@@ -73,25 +73,26 @@ internal static class BudgetReader
         var paths = new HoldingPaths(
             path[BudgetComponent.ItemFieldNumber], path[BudgetComponent.EndsAtFieldNumber], root[CheckBudgetRequest.AirFieldNumber]);
         var holding = context.ReadHolding(component.Item, component.EndsAt, request.Air, paths);
-        var starts = context.Read(component.ClockStarts, request.Steps.Count, path[BudgetComponent.ClockStartsFieldNumber]);
-        var until = context.Read(component.NeededUntil, request.Steps.Count, path[BudgetComponent.NeededUntilFieldNumber]);
-        var from = component.NeededFrom is { } told
-            ? context.Read(told, request.Steps.Count, path[BudgetComponent.NeededFromFieldNumber])
-            : Math.Max(starts, (int)component.NeededUntil.StepIndex);
-        if (Math.Max(starts, Math.Max(from, until)) > request.Steps.Count)
+        RefuseWait(context, component.Item, paths.Item);
+        var steps = request.Steps.Count;
+        var starts = context.Read(component.ClockStarts, steps, path[BudgetComponent.ClockStartsFieldNumber]);
+        var until = context.Read(component.NeededUntil, steps, path[BudgetComponent.NeededUntilFieldNumber]);
+        var told = component.NeededFrom is { } moment ? context.Read(moment, steps, path[BudgetComponent.NeededFromFieldNumber]) : starts;
+        if (starts is not { } start || until is not { } end || told is null)
         {
             return null;
         }
 
-        if (until < starts)
+        var from = component.NeededFrom is null ? Math.Max(start, (int)component.NeededUntil.StepIndex) : told.Value;
+        if (end < start)
         {
             context.Violations.Add(path[BudgetComponent.NeededUntilFieldNumber].ToString(), RefusalReason.Conflict, "Must not be before its clock starts.");
         }
-        else if (from < starts)
+        else if (from < start)
         {
             context.Violations.Add(path[BudgetComponent.NeededFromFieldNumber].ToString(), RefusalReason.Conflict, "Must not be before its clock starts.");
         }
-        else if (from > until)
+        else if (from > end)
         {
             context.Violations.Add(path[BudgetComponent.NeededFromFieldNumber].ToString(), RefusalReason.Conflict, "Must not be after it is last needed.");
         }
@@ -101,9 +102,9 @@ internal static class BudgetReader
             : new(holding, paths, new()
             {
                 Window = null,
-                ClockStart = starts,
+                ClockStart = start,
                 NeededFrom = from,
-                NeededUntil = until,
+                NeededUntil = end,
                 SettlingS = component.Settling?.ToSeconds() ?? 0,
                 Refreshes = refreshes,
             });
@@ -112,14 +113,30 @@ internal static class BudgetReader
     /// <summary>The moment of the steps, counted from 0, the start of the first.</summary>
     public static int MomentOf(StepMoment moment) => (int)moment.StepIndex + (moment.AtEnd ? 1 : 0);
 
-    private static int Read(this RequestContext context, StepMoment moment, int steps, FieldPath path)
+    private static int? Read(this RequestContext context, StepMoment moment, int steps, FieldPath path)
     {
-        if (moment.StepIndex >= steps)
+        if (moment.StepIndex < steps)
         {
-            RefuseStep(context, path[StepMoment.StepIndexFieldNumber], steps);
+            return MomentOf(moment);
         }
 
-        return MomentOf(moment);
+        RefuseStep(context, path[StepMoment.StepIndexFieldNumber], steps);
+        return null;
+    }
+
+    private static void RefuseWait(RequestContext context, FoodItem item, FieldPath path)
+    {
+        var (id, at) = item.KindCase switch
+        {
+            FoodItem.KindOneofCase.ProfileId => (item.ProfileId, path[FoodItem.ProfileIdFieldNumber]),
+            FoodItem.KindOneofCase.Decay => (item.Decay.ProfileId, path[FoodItem.DecayFieldNumber][FirstOrderDecay.ProfileIdFieldNumber]),
+            _ => ("", path),
+        };
+        if (id.Length > 0 && HoldingProfiles.Find(id) is { IsWait: true })
+        {
+            context.Violations.Add(at.ToString(), RefusalReason.Conflict,
+                "This profile is a wait until the component looks right, not a time that its look lasts: give the wait as settling.");
+        }
     }
 
     private static void RefuseStep(RequestContext context, FieldPath path, int steps) => context.Violations.Add(

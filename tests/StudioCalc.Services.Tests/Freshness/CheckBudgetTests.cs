@@ -20,6 +20,8 @@ public sealed class CheckBudgetTests
         { "components[0].needed_until", "CONFLICT", request => (request.Components[0].ClockStarts, request.Components[0].NeededUntil) = (At(4), At(3)) },
         { "components[0].needed_from", "CONFLICT", request => (request.Components[0].ClockStarts, request.Components[0].NeededFrom) = (At(4), At(3)) },
         { "components[0].needed_from", "CONFLICT", request => (request.Components[0].NeededFrom, request.Components[0].NeededUntil) = (At(5), At(4)) },
+        { "components[4].item.profile_id", "CONFLICT", request => request.Components[4].Item.ProfileId = "sliced-rare-meat-pinks" },
+        { "components[4].item.decay.profile_id", "CONFLICT", request => request.Components[4].Item.Decay = new() { ProfileId = "raw-beef-bloom" } },
         { "components[0].ends_at", "REQUIRED", request => request.Components[0].EndsAt = null },
         { "frames.step_index", "OUT_OF_RANGE", request => request.Frames.StepIndex = 7 },
         { "draws", "OUT_OF_RANGE", request => request.Draws = 384616 },
