@@ -1,3 +1,5 @@
+using static System.Math;
+
 namespace StudioCalc.Maths;
 
 /// <summary>A component's times when every step and window takes its likely time.</summary>
@@ -78,10 +80,11 @@ public sealed record LikelyBudget
         where TTrail : struct, ITrail
     {
         var start = moments[component.ClockStart];
-        double? earliest = null, slack = null;
+        double? earliest = null, left = null;
         if (component.Window is { } window)
         {
             var w = trail.Given("w", window.Likely, "s", $"{field}window.span.likely");
+            var slack = double.NaN;
             foreach (var run in component.Runs())
             {
                 var s = trail.Given("s", moments[run.Start], "s", "start of a run of its clock, a moment B");
@@ -91,17 +94,12 @@ public sealed record LikelyBudget
                     earliest = trail.Let("earliest", E - w, "s", "freshness (52)", $"{field}earliest_start_s");
                 }
 
-                var left = trail.Let("left", s + w - E, "s", "left of this run");
-                if (slack is not { } least)
-                {
-                    slack = left;
-                    continue;
-                }
-
-                slack = trail.Let("least", Math.Min(least, left), "s", "freshness (53)");
+                slack = double.IsNaN(slack)
+                    ? trail.Let("slack", s + w - E, "s", "freshness (53), first run")
+                    : trail.Let("slack", Min(slack, s + w - E), "s", "freshness (53)");
             }
 
-            trail.Given("slack", slack!.Value, "s", "freshness (53)", $"{field}slack_s");
+            left = trail.Given("slack", slack, "s", "the least of all runs", $"{field}slack_s");
         }
 
         var F = trail.Given("F", moments[component.NeededFrom], "s", "needed from then, a moment B");
@@ -113,7 +111,7 @@ public sealed record LikelyBudget
             moments[component.NeededUntil],
             latest,
             earliest,
-            slack,
-            start <= latest + RoundingS && slack is not < -RoundingS);
+            left,
+            start <= latest + RoundingS && left is not < -RoundingS);
     }
 }

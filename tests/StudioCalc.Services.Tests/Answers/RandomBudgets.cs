@@ -34,19 +34,14 @@ internal static class RandomBudgets
         }
 
         var last = (uint)budget.Steps.Count - 1;
-        for (var i = 0; i < budget.Components.Count; i++)
+        foreach (var component in budget.Components)
         {
-            var component = budget.Components[i];
             component.ClockStarts = new() { StepIndex = 0 };
             component.NeededUntil = new() { StepIndex = last, AtEnd = true };
             component.NeededFrom = component.NeededFrom is null ? null : new() { StepIndex = component.NeededFrom.StepIndex % (last + 1) };
             component.MostRefreshes = MostSteps;
 
-            // One component whose temperature is followed is enough for one budget.
-            if (i > 0)
-            {
-                (component.Item, component.EndsAt) = (new() { ProfileId = "noodles" }, null);
-            }
+            Mend(component);
         }
 
         if (budget.Frames is { } frames)
@@ -63,6 +58,25 @@ internal static class RandomBudgets
             var index = refresh.ComponentIndices[0] % (uint)components;
             refresh.ComponentIndices.Clear();
             refresh.ComponentIndices.Add(index);
+        }
+    }
+
+    // Temperatures that are followed have random requests of their own, in the calls that follow them.
+    private static void Mend(BudgetComponent component)
+    {
+        component.EndsAt = null;
+        switch (component.Item.KindCase)
+        {
+            case FoodItem.KindOneofCase.OwnWindow:
+                component.Item.OwnWindow.Pessimistic = Least(component.Item.OwnWindow.Pessimistic, component.Item.OwnWindow.Likely);
+                component.Item.OwnWindow.Optimistic = null;
+                break;
+            case FoodItem.KindOneofCase.Leaves:
+                component.Item.Leaves.SurfaceCelsius = 50;
+                break;
+            case FoodItem.KindOneofCase.Liquid or FoodItem.KindOneofCase.Film or FoodItem.KindOneofCase.Piece or FoodItem.KindOneofCase.IceCream:
+                component.Item.ProfileId = "noodles";
+                break;
         }
     }
 
