@@ -11,26 +11,32 @@ public sealed partial class ConventionTests
     [
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
         "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_kg_per_m3", "_hz", "_mired", "_per_mm",
+
+        // From 0 to 1.
+        "_share",
     ];
 
     // Plain numbers, and constants whose unit depends on the receptor or is told by the comment.
     private static readonly string[] WithoutUnit =
     [
         "f_number", "speed", "reflected_constant", "incident_constant", "calibration_constant", "key_to_fill",
-        "key_plus_fill_to_fill", "distance_factor", "rest_distance_factor", "optical_density", "factor", "share", "fill_share",
-        "flash_share", "error_gain", "value",
+        "key_plus_fill_to_fill", "distance_factor", "rest_distance_factor", "optical_density", "factor", "share",
+        "error_gain", "value",
         "exposure_factor", "magnification",
         "pupil_magnification", "effective_f_number", "lens_factor", "exposure_index", "transmittance", "vignetting",
         "reflectance", "meter_reflectance", "mid_tone_reflectance", "share_of_clipping", "frames_per_charge", "charges", "banding",
         "tolerated_banding", "camera_shake_factor",
-        "front_share", "rear_share", "sharp_share", "share_of_frame_height", "importance", "pixels",
+        "share_of_frame_height", "importance", "pixels",
 
         // Framing, stacks, keepers and sensor formats.
-        "width", "height", "kept_share", "near_to_far_size", "wanted_magnification", "crop_factor",
-        "overlap_share", "confidence_share", "keep_chance", "chance_of_frames", "ratio_factor",
+        "width", "height", "near_to_far_size", "wanted_magnification", "crop_factor",
+        "keep_chance", "chance_of_frames", "ratio_factor",
 
         // Windows, bounce and shadow.
-        "skyline_luminance_share", "outdoor_share", "covered_reflectance", "configuration_factor", "shaded_share", "shaded_share_error",
+        "covered_reflectance", "configuration_factor", "luminance_ratio", "shaded_share_error",
+
+        // Freshness.
+        "relative_humidity", "wetness", "biot", "share_left", "hold_chance", "all_hold_chance", "all_hold_chance_error",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",

@@ -76,6 +76,8 @@ internal static class Examples
 
     public static SimulateCoolingRequest Cooling() => Read<SimulateCoolingRequest>("simulate-cooling.json");
 
+    public static CheckFoodSafetyRequest Safety() => Read<CheckFoodSafetyRequest>("check-food-safety.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

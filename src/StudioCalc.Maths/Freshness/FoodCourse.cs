@@ -4,8 +4,8 @@ namespace StudioCalc.Maths;
 public sealed class FoodCourse
 {
     private const double MeatActivity = 0.98;
-    private const int PieceLayers = 60;
-    private const int ScoopLayers = 60;
+    private const int PieceLayers = 40;
+    private const int ScoopLayers = 50;
     private const double ThinnestLayerMm = 0.2;
 
     private readonly Func<double, FoodState> _at;

@@ -23,7 +23,7 @@ public sealed record PlateNode(double Capacity, double Contact, double ToAir, do
 /// dH/dt = heat in from both neighbours;   the last layer loses (Ts - side) to the room, the first gains from the plate   (30)
 /// G (T - Ts) = A q(Ts)                    temperature Ts of the surface, with G the half layer before it                 (31)
 /// </code>
-/// <para>Finite volumes, stepped by Heun's rule with a step at half the limit of stability. q: loss of the surface. Range: any; the
+/// <para>Finite volumes, stepped by Heun's rule with the largest step that is stable by Gershgorin's bound. q: loss of the surface. Range: any; the
 /// step is bounded by the thinnest layer.</para>
 /// </remarks>
 internal sealed class HeatCourse<TStore>

@@ -21,7 +21,9 @@ public sealed class CapabilitiesAdapter : CapabilitiesService.CapabilitiesServic
             Limits = new() { MaxRequestBytes = ContractInterceptor.MaxRequestBytes, MaxRefusalBytes = Refusal.MaxBytes },
             Catalogues =
             {
+                new Catalogue { Name = "holding profiles", Version = HoldingProfiles.Version },
                 new Catalogue { Name = "marks", Version = Marks.CatalogueVersion },
+                new Catalogue { Name = "safety regimes", Version = SafetyRegimes.Version },
                 new Catalogue { Name = "sensor formats", Version = SensorFormats.Version },
             },
             Services = { Contract.Services.Select(service => service.FullName) },

@@ -21,8 +21,18 @@ internal static class RoomReader
             return null;
         }
 
-        var isTotal = air.MovementCase == RoomAir.MovementOneofCase.TotalWPerM2K;
+        var isTotal = air.HasTotalWPerM2K;
         var fits = true;
+        if (air.HasConvectionWPerM2K && air.HasSpeedMPerS)
+        {
+            fits = Refuse(RoomAir.ConvectionWPerM2KFieldNumber, RefusalReason.Conflict, "The coefficient takes the place of the speed: leave one out.");
+        }
+
+        if (isTotal && (air.HasConvectionWPerM2K || air.HasSpeedMPerS))
+        {
+            fits = Refuse(RoomAir.TotalWPerM2KFieldNumber, RefusalReason.Conflict, "The whole loss has convection in it: leave one out.");
+        }
+
         if (isTotal && air.HasWallsCelsius)
         {
             fits = Refuse(RoomAir.WallsCelsiusFieldNumber, RefusalReason.Conflict,
@@ -46,12 +56,9 @@ internal static class RoomReader
             return null;
         }
 
-        var (movement, value) = air.MovementCase switch
-        {
-            RoomAir.MovementOneofCase.TotalWPerM2K => (AirMovement.Total, air.TotalWPerM2K),
-            RoomAir.MovementOneofCase.ConvectionWPerM2K => (AirMovement.Convection, air.ConvectionWPerM2K),
-            _ => (AirMovement.Speed, air.SpeedMPerS),
-        };
+        var (movement, value) = isTotal ? (AirMovement.Total, air.TotalWPerM2K)
+            : air.HasConvectionWPerM2K ? (AirMovement.Convection, air.ConvectionWPerM2K)
+            : (AirMovement.Speed, air.SpeedMPerS);
         return new(
             new(air.TemperatureCelsius, air.RelativeHumidity), air.HasWallsCelsius ? air.WallsCelsius : air.TemperatureCelsius, movement, value);
 

@@ -53,6 +53,7 @@ public sealed partial class AdvisoryTests
         ZonePairs,
         FramesPairs,
         PlacementPairs,
+        SafetyPairs,
         FallOffPairs,
         DistancePairs,
         WindowPairs,

@@ -77,13 +77,24 @@ internal static class RandomFood
 
     private static SetPoint? Mend(FoodItem item, SetPoint? endsAt, RoomAir? air)
     {
-        if (air is not null && (air.MovementCase == RoomAir.MovementOneofCase.TotalWPerM2K || BodyReader.HasVapour(item)))
+        if (air is { HasTotalWPerM2K: true })
         {
             air.ClearWallsCelsius();
-            if (BodyReader.HasVapour(item) && air.MovementCase == RoomAir.MovementOneofCase.TotalWPerM2K)
+            if (BodyReader.HasVapour(item))
             {
                 air.ConvectionWPerM2K = air.TotalWPerM2K;
+                air.ClearTotalWPerM2K();
             }
+            else
+            {
+                air.ClearConvectionWPerM2K();
+            }
+
+            air.ClearSpeedMPerS();
+        }
+        else if (air is { HasConvectionWPerM2K: true })
+        {
+            air.ClearSpeedMPerS();
         }
 
         if (item.Piece is { } piece && piece.Shape != PieceShape.Slab)

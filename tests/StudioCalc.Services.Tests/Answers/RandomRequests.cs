@@ -111,6 +111,7 @@ internal static class RandomRequests
             .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
         ("TwoPoints", "far") => Gen.Select(Gen.Double[500, 5000], Gen.Double[-1000, 1000])
             .Select((distance, height) => (object)new V1.AxialPoint { DistanceMm = distance, HeightMm = height }),
+        ("CheckFoodSafetyRequest", "regime_ids") => Gen.Int[0, SafetyRegimes.Ids.Count - 1].Select(i => (object)SafetyRegimes.Ids[i]),
         ("EstimateRecyclingRequest", "shortest_recycle_s") => Gen.Const<object>(0.01),
         ("FocusComponent" or "CameraDirection", "position" or "aim_point") => Gen.Select(
             Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-20, 60], (x, y, z) => (object)new V1.Point { XMm = x, YMm = y, ZMm = z }),

@@ -41,6 +41,12 @@ public sealed class EstimateHoldingTimeTests
             request.Item.Piece.Wetness = 0;
             (request.Air.TotalWPerM2K, request.Air.WallsCelsius) = (12, 20);
         } },
+        { "air.convection_w_per_m2_k", "CONFLICT", request => (request.Air.ConvectionWPerM2K, request.Air.SpeedMPerS) = (8, 0.2) },
+        { "air.total_w_per_m2_k", "CONFLICT", request =>
+        {
+            request.Item.Piece.Wetness = 0;
+            (request.Air.TotalWPerM2K, request.Air.SpeedMPerS) = (12, 0.2);
+        } },
         { "air.temperature_celsius", "OUT_OF_RANGE", request => request.Air.TemperatureCelsius = 61 },
     };
 

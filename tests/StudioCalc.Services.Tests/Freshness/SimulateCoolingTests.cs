@@ -31,6 +31,7 @@ public sealed class SimulateCoolingTests
         // Radiation is worth some 5.8 W/(m² K) here, next to nothing against such convection.
         request.Air = new() { TemperatureCelsius = 22, RelativeHumidity = 0.5, TotalWPerM2K = 400 };
         var series = Calls.Freshness.SimulateCooling(request);
+        request.Air.ClearTotalWPerM2K();
         request.Air.ConvectionWPerM2K = 394.2;
         var layers = Calls.Freshness.SimulateCooling(request);
         Assert.Equal((HoldingModel.SolidSeries, HoldingModel.SolidNumeric), (series.Model, layers.Model));
