@@ -63,10 +63,22 @@ internal sealed class Sheet
         var line = new XElement(Svg + "line", At("x1", x1), At("y1", y1), At("x2", x2), At("y2", y2), Stroke(weight));
         if (dashed)
         {
-            line.Add(new XAttribute("stroke-dasharray", "9 4 2 4"));
+            line.Add(Dashes());
         }
 
         (within ?? _root).Add(line);
+    }
+
+    /// <summary>A line through places in order.</summary>
+    public void Curve(IEnumerable<(double X, double Y)> places, double weight, bool dashed = false, XElement? within = null)
+    {
+        var curve = With(new XElement(Svg + "polyline", Points(places)), weight);
+        if (dashed)
+        {
+            curve.Add(Dashes());
+        }
+
+        (within ?? _root).Add(curve);
     }
 
     public void Circle(double x, double y, double radius, double weight, XElement? within = null) => (within ?? _root).Add(
@@ -125,9 +137,12 @@ internal sealed class Sheet
     private static XElement Box(double x, double y, double width, double height) =>
         new(Svg + "rect", At("x", x), At("y", y), At("width", width), At("height", height));
 
-    private static XElement Polygon(IEnumerable<(double X, double Y)> corners) => new(
-        Svg + "polygon",
-        new XAttribute("points", string.Join(' ', corners.Select(corner => $"{Number(corner.X)},{Number(corner.Y)}"))));
+    private static XElement Polygon(IEnumerable<(double X, double Y)> corners) => new(Svg + "polygon", Points(corners));
+
+    private static XAttribute Points(IEnumerable<(double X, double Y)> places) =>
+        new("points", string.Join(' ', places.Select(place => $"{Number(place.X)},{Number(place.Y)}")));
+
+    private static XAttribute Dashes() => new("stroke-dasharray", "9 4 2 4");
 
     private static XElement With(XElement shape, double weight)
     {

@@ -70,6 +70,8 @@ internal static class Examples
 
     public static EvaluateShadowRequest Shadow() => Read<EvaluateShadowRequest>("evaluate-shadow.json");
 
+    public static CheckBudgetRequest Budget() => Read<CheckBudgetRequest>("check-budget.json");
+
     public static EstimateHoldingTimeRequest Holding() => Read<EstimateHoldingTimeRequest>("estimate-holding-time.json");
 
     public static SimulateCoolingRequest Cooling() => Read<SimulateCoolingRequest>("simulate-cooling.json");

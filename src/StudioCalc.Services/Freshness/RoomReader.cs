@@ -17,8 +17,7 @@ internal static class RoomReader
     {
         if (air is null)
         {
-            context.Violations.Add(path.ToString(), RefusalReason.Required,
-                "This time is computed from the room: give the temperature and the humidity of its air.");
+            NoteOnce(path, RefusalReason.Required, "This time is computed from the room: give the temperature and the humidity of its air.");
             return null;
         }
 
@@ -65,8 +64,17 @@ internal static class RoomReader
 
         bool Refuse(int field, RefusalReason reason, string text)
         {
-            context.Violations.Add(path[field].ToString(), reason, text);
+            NoteOnce(path[field], reason, text);
             return false;
+        }
+
+        // Several components share one room.
+        void NoteOnce(FieldPath field, RefusalReason reason, string text)
+        {
+            if (context.Violations.List.All(noted => noted.Field != field.ToString()))
+            {
+                context.Violations.Add(field.ToString(), reason, text);
+            }
         }
     }
 }

@@ -15,16 +15,21 @@ public sealed partial class FreshnessAdapter
     public override Task<SimulateCoolingResponse> SimulateCooling(SimulateCoolingRequest request, ServerCallContext context)
     {
         ArgumentNullException.ThrowIfNull(request);
+        return Task.FromResult(SimulateWithWorking(request, CoolingRoot));
+    }
+
+    private static SimulateCoolingResponse SimulateWithWorking(SimulateCoolingRequest request, FieldPath root)
+    {
         if (!request.IncludeWorking)
         {
             var none = default(NoTrail);
-            return Task.FromResult(Simulate(request, CoolingRoot, ref none));
+            return Simulate(request, root, ref none);
         }
 
         var trail = StepTrail.Start();
-        var response = Simulate(request, CoolingRoot, ref trail);
+        var response = Simulate(request, root, ref trail);
         response.Working.Add(trail);
-        return Task.FromResult(response);
+        return response;
     }
 
     private static SimulateCoolingResponse Simulate<TTrail>(SimulateCoolingRequest request, FieldPath root, ref TTrail trail)

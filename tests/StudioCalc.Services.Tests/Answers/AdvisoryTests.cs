@@ -59,6 +59,7 @@ public sealed partial class AdvisoryTests
         WindowPairs,
         BouncePairs,
         HoldingPairs,
+        BudgetPairs,
     ];
 
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];

@@ -61,6 +61,7 @@ internal static class RandomRequests
         }
 
         RandomSources.MakeSense(request);
+        RandomBudgets.MakeSense(request);
         RandomFood.MakeSense(request);
         RandomFills.MakeSense(request);
         if (request is V1.FollowBackLightRequest { Readings: var readings })

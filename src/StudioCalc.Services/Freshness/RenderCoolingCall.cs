@@ -1,0 +1,25 @@
+using Grpc.Core;
+using StudioCalc.Drawing;
+using StudioCalc.Maths;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <content>RenderCooling.</content>
+public sealed partial class FreshnessAdapter
+{
+    private static readonly FieldPath CoolingPictureRoot = FieldPath.Root(RenderCoolingRequest.Descriptor);
+
+    /// <inheritdoc/>
+    public override Task<RenderCoolingResponse> RenderCooling(RenderCoolingRequest request, ServerCallContext context)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var cooling = SimulateWithWorking(request.Cooling, CoolingPictureRoot[RenderCoolingRequest.CoolingFieldNumber]);
+        return Task.FromResult(new RenderCoolingResponse
+        {
+            Picture = CoolingPicture.Draw(request, cooling),
+            Cooling = cooling,
+            ModelRevision = ModelRevision.Current,
+        });
+    }
+}
