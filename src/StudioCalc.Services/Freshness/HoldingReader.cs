@@ -77,9 +77,9 @@ internal static class HoldingReader
         }
         else
         {
-            var towardsStart = body.StartCelsius >= endsAt.Celsius ? endsAt.SpreadK : -endsAt.SpreadK;
+            var towardsStart = body.StartCelsius >= endsAt.SurfaceCelsius ? endsAt.SpreadK : -endsAt.SpreadK;
             read = new(
-                new(endsAt.Celsius + towardsStart, endsAt.Celsius, endsAt.Celsius - towardsStart), Maths.SourceKind.Computed, "set point as given");
+                new(endsAt.SurfaceCelsius + towardsStart, endsAt.SurfaceCelsius, endsAt.SurfaceCelsius - towardsStart), Maths.SourceKind.Computed, "set point as given");
         }
 
         var (low, high) = FoodCourse.Range(body, room);
@@ -88,7 +88,7 @@ internal static class HoldingReader
             return read;
         }
 
-        var field = endsAt.ValueCase == SetPoint.ValueOneofCase.ProfileId ? SetPoint.ProfileIdFieldNumber : SetPoint.CelsiusFieldNumber;
+        var field = endsAt.ValueCase == SetPoint.ValueOneofCase.ProfileId ? SetPoint.ProfileIdFieldNumber : SetPoint.SurfaceCelsiusFieldNumber;
         context.Violations.Add(path[field].ToString(), RefusalReason.OutOfRange, FormattableString.Invariant(
             $"Its set point of {read.Band.LikelyCelsius:0.##} °C lies outside all temperatures that this food takes, from {low:0.##} to {high:0.##} °C."));
         return null;

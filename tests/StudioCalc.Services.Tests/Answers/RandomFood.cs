@@ -35,9 +35,8 @@ internal static class RandomFood
         ("ThermalProperties", "specific_heat_j_per_kg_k") => Number(800, 4200),
         ("FoodItem", "profile_id") => Gen.OneOf<object>("cut-apple", "souffle", "noodles"),
         ("FirstOrderDecay", "profile_id") => Gen.OneOf<object>("beer-foam", "sparkling-drink"),
-        ("SetPoint", "profile_id") => Gen.OneOf<object>("beef-fat", "melted-cheese"),
         ("SetPoint", "spread_k") => Number(0, 2),
-        ("SimulateCoolingRequest", "duration") => Gen.Int[1, 900].Select(seconds => (object)new Duration { Seconds = seconds }),
+        ("SimulateCoolingRequest", "duration") => Gen.Int[1, 60].Select(seconds => (object)new Duration { Seconds = seconds }),
         ("SimulateCoolingRequest", "samples") => Gen.UInt[2, 20].Select(count => (object)count),
         _ => null,
     };
@@ -121,16 +120,9 @@ internal static class RandomFood
             return null;
         }
 
+        // Set points of profiles may lie hours away, which says nothing more.
         endsAt ??= new();
-        if (endsAt.ValueCase != SetPoint.ValueOneofCase.ProfileId)
-        {
-            endsAt.Celsius = celsius - 3;
-        }
-        else
-        {
-            endsAt.ClearSpreadK();
-        }
-
+        endsAt.SurfaceCelsius = celsius - 3;
         return endsAt;
     }
 

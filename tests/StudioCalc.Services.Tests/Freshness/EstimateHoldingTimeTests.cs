@@ -16,8 +16,8 @@ public sealed class EstimateHoldingTimeTests
         { "item.decay.profile_id", "UNKNOWN_MARK", request => Only(request, new() { Decay = new() { ProfileId = "guess" } }) },
         { "ends_at.profile_id", "CONFLICT", request => request.EndsAt.ProfileId = "souffle" },
         { "ends_at.spread_k", "CONFLICT", request => request.EndsAt.SpreadK = 1 },
-        { "ends_at.celsius", "OUT_OF_RANGE", request => request.EndsAt.Celsius = 63 },
-        { "ends_at.celsius", "OUT_OF_RANGE", request => request.EndsAt.Celsius = 2 },
+        { "ends_at.surface_celsius", "OUT_OF_RANGE", request => request.EndsAt.SurfaceCelsius = 63 },
+        { "ends_at.surface_celsius", "OUT_OF_RANGE", request => request.EndsAt.SurfaceCelsius = 2 },
         { "ends_at.profile_id", "OUT_OF_RANGE", request => request.EndsAt.ProfileId = "cheese-pull-hard" },
         { "item.own_window.pessimistic", "CONFLICT", request => Only(request, new() { OwnWindow = Own(likely: 60, pessimistic: 61) }) },
         { "item.own_window.optimistic", "CONFLICT", request => Only(request, new() { OwnWindow = Own(likely: 60, optimistic: 59) }) },
@@ -73,7 +73,7 @@ public sealed class EstimateHoldingTimeTests
         var request = Examples.Holding();
         request.Item.Piece.Plate = null;
         request.Item.Piece.StartCelsius = 4;
-        request.EndsAt = new() { Celsius = 15, SpreadK = 2 };
+        request.EndsAt = new() { SurfaceCelsius = 15, SpreadK = 2 };
         var span = Calls.Freshness.EstimateHoldingTime(request).Window.Span;
         Assert.True(span.Pessimistic.ToSeconds() < span.Likely.ToSeconds() && span.Likely.ToSeconds() < span.Optimistic.ToSeconds());
     }
@@ -83,7 +83,7 @@ public sealed class EstimateHoldingTimeTests
     {
         var request = Examples.Holding();
         request.Item = new() { Liquid = new() { MassG = 20000, SurfaceDiameterMm = 150, StartCelsius = 80, Wetness = 0, WallWPerM2K = 0 } };
-        request.EndsAt = new() { Celsius = 25 };
+        request.EndsAt = new() { SurfaceCelsius = 25 };
         var holdsOn = Calls.Freshness.EstimateHoldingTime(request).HoldsOn;
         Assert.Equal(HoldsOnReason.MoreThanADay, holdsOn.Reason);
         Assert.Equal(22, holdsOn.SettlesAtCelsius, 0.01);
