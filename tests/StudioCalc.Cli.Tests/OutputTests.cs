@@ -35,6 +35,7 @@ public sealed class OutputTests
     [InlineData("mm", 1701.8, "1.702 m", "5 ft 7 in")]
     [InlineData("mm", 1828.7, "1.829 m", "6 ft")]
     [InlineData("mm", -1219.2, "-1.219 m", "-4 ft")]
+    [InlineData("mm", -1.1e-13, "0 mm", "0 mm")]
     [InlineData("um", 12, "12 µm", "12 µm")]
     [InlineData("celsius", 60, "60 °C", "140 °F")]
     [InlineData("celsius", -40, "-40 °C", "-40 °F")]
@@ -47,6 +48,10 @@ public sealed class OutputTests
             Assert.Equal(metric, Units.Show(Fields.Counted(suffix), value, UnitSystem.Metric));
             Assert.Equal(imperial, Units.Show(Fields.Counted(suffix), value, UnitSystem.Imperial));
         });
+
+    [Fact]
+    public void Moment_IsShownAsATime() => Assert.Equal(
+        "2026-06-21 12:05:30 UTC", ShortForms.Of(Google.Protobuf.WellKnownTypes.Timestamp.FromDateTime(new(2026, 6, 21, 12, 5, 30, DateTimeKind.Utc))));
 
     [Fact]
     public async Task Quiet_OfAnAnswer_PrintsNothingAndTellsByTheCode()

@@ -7,6 +7,7 @@ namespace StudioCalc.Cli;
 /// <summary>Numbers with the unit that the field's name carries, as a person takes them.</summary>
 internal static class Units
 {
+    private const double Nothing = 1e-9;
     private const double MillimetresInMetre = 1000;
     private const double MillimetresInInch = 25.4;
     private const double FeetFromMillimetres = 300;
@@ -14,6 +15,8 @@ internal static class Units
     /// <summary>A number with its unit; with a sign where the contract's comment defines one.</summary>
     public static string Show(FieldDescriptor field, double value, UnitSystem system)
     {
+        // What rounding leaves of nothing is nothing.
+        value = Math.Abs(value) < Nothing ? 0 : value;
         var signed = ContractComments.Of(field).Contains("ositive", StringComparison.Ordinal);
         if (UnitSuffix.Of(field) is not { } suffix)
         {

@@ -52,7 +52,12 @@ public sealed class InProcessCallInvokerTests
         Assert.Equal((uint)ContractInterceptor.MaxRequestBytes, answer.Limits.MaxRequestBytes);
         Assert.Equal((uint)Refusal.MaxBytes, answer.Limits.MaxRefusalBytes);
         Assert.Equal(Contract.Services.Select(service => service.FullName), answer.Services);
-        Assert.Equal(("marks", Maths.Marks.CatalogueVersion), (answer.Catalogues[0].Name, answer.Catalogues[0].Version));
+        Assert.Equal(
+            [
+                ("holding profiles", Maths.HoldingProfiles.Version), ("marks", Maths.Marks.CatalogueVersion),
+                ("safety regimes", Maths.SafetyRegimes.Version), ("sensor formats", Maths.SensorFormats.Version),
+            ],
+            answer.Catalogues.Select(one => (one.Name, one.Version)));
         Assert.NotEmpty(answer.Build);
     }
 }
