@@ -35,7 +35,7 @@ public enum FlowForm
 /// </code>
 /// <para>T, Ta: temperature of surface and air; tf their mean. k, nu, Pr: conductivity, viscosity and Prandtl number of air at
 /// tf, straight lines through table values at 0 and 100 °C, from memory. Range: from -50 to 300 °C; below Ra = 10000 the level
-/// forms run on down to Nu = 1. Source: Cengel, chapter 9, through open transcriptions; (22), (23) Churchill and Chu; (24) to (26) from
+/// forms run on down to Nu = 1. Source: Cengel, chapter 9, second-hand; (22), (23) Churchill and Chu; (24) to (26) from
 /// memory.</para>
 /// </remarks>
 public static class AirFlow

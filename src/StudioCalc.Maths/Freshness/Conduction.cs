@@ -26,7 +26,7 @@ public enum SolidShape
 /// <para>theta: (T - Ta) / (Ti - Ta). Bi: h L / k. Fo: a t / L². a: diffusivity. x: place over L, 0 the core and 1 the surface.
 /// S: cos, J0, or sin(zx) / (zx); over the whole piece its mean is sin z / z, 2 J1 / z, or 3 (sin z - z cos z) / z³. Sixty terms; one term alone is
 /// 7 % of the drop wrong at Fo = 0.02. Early on the surface follows <see cref="EarlySurface"/>. Source: standard texts; Incropera and
-/// DeWitt, section 5.4 and 5.5, and Cengel, chapter 4, through open transcriptions.</para>
+/// DeWitt, section 5.4 and 5.5, and Cengel, chapter 4, second-hand.</para>
 /// </remarks>
 public sealed class Conduction
 {

@@ -25,7 +25,7 @@ public sealed class SurfaceLossTests
     [Fact]
     public void DrySurface_SettlesAtTheAir() => Assert.Equal(22, new SurfaceLoss(new(22, 0.5), 22, 8).SettlesAtCelsius, 1e-9);
 
-    // Cengel, Heat and Mass Transfer, example 9-2, by an open transcription: a plate 0.6 m square at 90 °C in 30 °C.
+    // Cengel, Heat and Mass Transfer, example 9-2, second-hand: a plate 0.6 m square at 90 °C in 30 °C.
     [Theory]
     [InlineData(FlowForm.Upright, 5.3, 0.06)]
     [InlineData(FlowForm.FaceUp, 5.94, 0.06)]
