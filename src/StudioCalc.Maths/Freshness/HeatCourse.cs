@@ -30,6 +30,7 @@ internal sealed class HeatCourse<TStore>
     where TStore : struct, IHeatStore
 {
     private const double MostStepS = 1;
+    private const int StepsBetweenLooks = 1024;
 
     private readonly TStore _store;
     private readonly HeatCells _cells;
@@ -39,7 +40,7 @@ internal sealed class HeatCourse<TStore>
     private readonly double _sideConductance;
     private readonly Func<double, double> _loss;
     private readonly PlateNode? _plate;
-    private readonly double _step;
+    private readonly CancellationToken _cancellation;
     private readonly double[] _heat;
     private readonly double[] _celsius;
     private readonly double[] _rate;
@@ -58,6 +59,7 @@ internal sealed class HeatCourse<TStore>
     /// <param name="loss">Loss of the surface at a temperature. [W/m²]</param>
     /// <param name="sideConductance">Conductance from the mean to the air, as through the wall of a bowl. [W/K]</param>
     /// <param name="plate">A plate under the first layer.</param>
+    /// <param name="cancellation">Looked at while it is followed.</param>
     public HeatCourse(
         TStore store,
         HeatCells cells,
@@ -66,10 +68,11 @@ internal sealed class HeatCourse<TStore>
         double airCelsius,
         Func<double, double> loss,
         double sideConductance = 0,
-        PlateNode? plate = null)
+        PlateNode? plate = null,
+        CancellationToken cancellation = default)
     {
-        (_store, _cells, _conductivity, _airCelsius, _loss, _sideConductance, _plate) =
-            (store, cells, properties.Conductivity, airCelsius, loss, sideConductance, plate);
+        (_store, _cells, _conductivity, _airCelsius, _loss, _sideConductance, _plate, _cancellation) =
+            (store, cells, properties.Conductivity, airCelsius, loss, sideConductance, plate, cancellation);
         _masses = [.. cells.Volumes.Select(volume => volume * properties.Density)];
         var n = _masses.Length;
         (_heat, _celsius, _rate, _rate2, _trial) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
@@ -77,9 +80,12 @@ internal sealed class HeatCourse<TStore>
         Array.Fill(_celsius, startCelsius);
         _plateCelsius = plate?.StartCelsius ?? 0;
         _surface = startCelsius;
-        _step = Step(properties.SpecificHeat, startCelsius);
+        StepS = Step(properties.SpecificHeat, startCelsius);
         Rates(_heat, _plateCelsius, _rate);
     }
+
+    /// <summary>The largest step that is stable. [s]</summary>
+    public double StepS { get; }
 
     /// <summary>How it stands now.</summary>
     public FoodState State
@@ -101,10 +107,15 @@ internal sealed class HeatCourse<TStore>
     /// <param name="seconds">The time, not before the present one. [s]</param>
     public void Advance(double seconds)
     {
-        var steps = (int)Ceiling((seconds - _seconds) / _step);
+        var steps = (int)Ceiling((seconds - _seconds) / StepS);
         var step = steps > 0 ? (seconds - _seconds) / steps : 0;
         for (var i = 0; i < steps; i++)
         {
+            if (i % StepsBetweenLooks == 0)
+            {
+                _cancellation.ThrowIfCancellationRequested();
+            }
+
             Take(step);
         }
 
@@ -206,10 +217,13 @@ internal sealed class HeatCourse<TStore>
         return _plate is null ? step : Min(step, _plate.Capacity / (_plate.Contact + _plate.ToAir) / 2);
     }
 
-    // From the last layer to the room: no more than through the half layer before the surface.
+    // From the last layer to the room: no more than through the half layer before the surface. Evaporation is steepest where it
+    // is hottest.
     private double Outward(double startCelsius)
     {
-        var slope = Max(_loss(startCelsius + 1) - _loss(startCelsius), Abs(_loss(startCelsius)) / Max(1, Abs(startCelsius - _airCelsius)));
-        return Min(_cells.SurfaceArea * slope * 2, _conductivity * _cells.ToSurface) + _sideConductance;
+        var slope = Max(SlopeAt(startCelsius), SlopeAt(_airCelsius));
+        return Min(_cells.SurfaceArea * slope, _conductivity * _cells.ToSurface) + _sideConductance;
     }
+
+    private double SlopeAt(double celsius) => 2 * Abs(_loss(celsius + 1) - _loss(celsius));
 }

@@ -62,6 +62,9 @@ public enum HoldingModel
 /// <summary>How a row of a catalogue is known, the firmest first.</summary>
 public enum SourceKind
 {
+    /// <summary>The request gives it.</summary>
+    Given,
+
     /// <summary>A published standard.</summary>
     Standard,
 

@@ -76,7 +76,7 @@ public static class HoldingProfiles
             throw row.Bad("share_left", "must lie between 0 and 1");
         }
 
-        if (isWindow && profile.SourceKind == SourceKind.Computed)
+        if (profile.SourceKind == SourceKind.Given || (isWindow && profile.SourceKind == SourceKind.Computed))
         {
             throw row.Bad("source_kind", "no fixed window is computed");
         }

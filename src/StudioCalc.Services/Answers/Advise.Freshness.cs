@@ -38,4 +38,10 @@ internal static partial class Advise
         "Film and plate meet at this temperature at once, and it already lies beyond the set point: warm the plate.",
         field,
         ("contact_celsius", contactCelsius));
+
+    public static Advisory WindowIsWait(string field) => Make(
+        AdvisoryCode.WindowIsWait,
+        AdvisorySeverity.Warning,
+        "This time is a wait until the component looks right, not a time that its look lasts. In a budget it is a component's settling.",
+        field);
 }

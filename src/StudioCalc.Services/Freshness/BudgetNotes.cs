@@ -9,6 +9,8 @@ internal static class BudgetNotes
 
     public static void NoteBudget(this RequestContext context, CheckBudgetRequest request, CheckBudgetResponse response, FieldPath root)
     {
+        // A plate that waits is on a clock of its own, whatever its components are.
+        context.NoteLooks();
         if (response.AllHoldChance < GoodChance)
         {
             context.Advisories.Add(Advise.BudgetBreaks(response.AllHoldChance));

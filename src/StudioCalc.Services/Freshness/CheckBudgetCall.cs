@@ -41,7 +41,7 @@ public sealed partial class FreshnessAdapter
         for (var i = 0; i < holdings.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();
-            holdings[i] = HoldingWriter.Compute(read.Components[i].Holding, ref none);
+            holdings[i] = HoldingWriter.Compute(read.Components[i].Holding, cancellation, ref none);
             context.NoteHolding(read.Components[i].Holding, holdings[i], read.Components[i].Paths);
         }
 

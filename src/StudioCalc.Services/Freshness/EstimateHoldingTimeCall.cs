@@ -13,19 +13,21 @@ public sealed partial class FreshnessAdapter
     public override Task<EstimateHoldingTimeResponse> EstimateHoldingTime(EstimateHoldingTimeRequest request, ServerCallContext context)
     {
         ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(context);
         if (!request.IncludeWorking)
         {
             var none = default(NoTrail);
-            return Task.FromResult(Estimate(request, ref none));
+            return Task.FromResult(Estimate(request, context.CancellationToken, ref none));
         }
 
         var trail = StepTrail.Start();
-        var response = Estimate(request, ref trail);
+        var response = Estimate(request, context.CancellationToken, ref trail);
         response.Working.Add(trail);
         return Task.FromResult(response);
     }
 
-    private static EstimateHoldingTimeResponse Estimate<TTrail>(EstimateHoldingTimeRequest request, ref TTrail trail)
+    private static EstimateHoldingTimeResponse Estimate<TTrail>(
+        EstimateHoldingTimeRequest request, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var context = new RequestContext(null);
@@ -37,7 +39,7 @@ public sealed partial class FreshnessAdapter
         context.ThrowIfRefused();
 
         var response = new EstimateHoldingTimeResponse { Facts = FactsWriter.Facts(read!, ref trail), ModelRevision = ModelRevision.Current };
-        var holding = HoldingWriter.Compute(read!, ref trail);
+        var holding = HoldingWriter.Compute(read!, cancellation, ref trail);
         response.Window = holding.Window;
         if (holding.HoldsOn is { } holdsOn)
         {

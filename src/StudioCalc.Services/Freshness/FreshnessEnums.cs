@@ -20,6 +20,7 @@ internal static class FreshnessEnums
 
     public static V1.SourceKind ToContract(this Maths.SourceKind kind) => kind switch
     {
+        Maths.SourceKind.Given => V1.SourceKind.Given,
         Maths.SourceKind.Standard => V1.SourceKind.Standard,
         Maths.SourceKind.Published => V1.SourceKind.Published,
         Maths.SourceKind.Computed => V1.SourceKind.Computed,

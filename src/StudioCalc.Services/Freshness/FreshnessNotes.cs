@@ -31,6 +31,9 @@ internal static class FreshnessNotes
 
         switch (read)
         {
+            case WindowRead { IsWait: true } or DecayRead { IsWait: true }:
+                context.Advisories.Add(Advise.WindowIsWait(paths.Item.ToString()));
+                break;
             case CoolingRead cooling:
                 context.NoteFood(cooling.Food.Body, paths.Item);
                 break;
@@ -48,8 +51,16 @@ internal static class FreshnessNotes
             context.Advisories.Add(Advise.EvaporationAtItsEnd(path.ToString(), body.StartCelsius));
         }
 
-        if (body is not ScoopBody && body.StartCelsius > ColdCelsius
-            && !context.Advisories.Exists(advisory => advisory.Code == AdvisoryCode.LooksNotSafety))
+        if (body is not ScoopBody && body.StartCelsius > ColdCelsius)
+        {
+            context.NoteLooks();
+        }
+    }
+
+    /// <summary>Notes, once an answer, that looks are not safety.</summary>
+    public static void NoteLooks(this RequestContext context)
+    {
+        if (!context.Advisories.Exists(advisory => advisory.Code == AdvisoryCode.LooksNotSafety))
         {
             context.Advisories.Add(Advise.LooksNotSafety());
         }

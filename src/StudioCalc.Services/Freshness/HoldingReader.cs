@@ -45,7 +45,20 @@ internal static class HoldingReader
             _ => context.Read(item.IceCream, itemPath[FoodItem.IceCreamFieldNumber]),
         };
         var room = context.ReadRoom(air, BodyReader.HasVapour(item), airPath);
-        return food is not null && room is not null ? (food, room) : null;
+        return food is not null && room is not null && context.CanBeFollowed(food, room, itemPath) ? (food, room) : null;
+    }
+
+    private static bool CanBeFollowed(this RequestContext context, BodyRead food, Room room, FieldPath path)
+    {
+        var canBe = FoodCourse.Of(food.Body, room).CanBeFollowed;
+        if (!canBe)
+        {
+            context.Violations.Add(path.ToString(), RefusalReason.OutOfRange,
+                "It takes the temperature of its plate or room within some hundredths of a second, faster than it can be followed: "
+                + "look for a figure that is far too small, such as the mass or the thickness, or far too large, such as a coefficient.");
+        }
+
+        return canBe;
     }
 
     /// <summary>Reads a set point for food; null after noting a bad field.</summary>
@@ -79,7 +92,7 @@ internal static class HoldingReader
         {
             var towardsStart = body.StartCelsius >= endsAt.SurfaceCelsius ? endsAt.SpreadK : -endsAt.SpreadK;
             read = new(
-                new(endsAt.SurfaceCelsius + towardsStart, endsAt.SurfaceCelsius, endsAt.SurfaceCelsius - towardsStart), Maths.SourceKind.Computed, "set point as given");
+                new(endsAt.SurfaceCelsius + towardsStart, endsAt.SurfaceCelsius, endsAt.SurfaceCelsius - towardsStart), Maths.SourceKind.Given, "set point as given");
         }
 
         var (low, high) = FoodCourse.Range(body, room);
@@ -136,10 +149,10 @@ internal static class HoldingReader
         {
             case FirstOrderDecay.RateOneofCase.HalfLife:
                 var half = decay.HalfLife.ToSeconds();
-                return new(new(half, half, half), share, Maths.SourceKind.Computed, "half-life as given");
+                return new(new(half, half, half), share, Maths.SourceKind.Given, "half-life as given");
             case FirstOrderDecay.RateOneofCase.Reading:
                 var read = FirstOrder.HalfLifeS(decay.Reading.After.ToSeconds(), decay.Reading.ShareLeft);
-                return new(new(read, read, read), share, Maths.SourceKind.Computed, "half-life from the share left as given");
+                return new(new(read, read, read), share, Maths.SourceKind.Given, "half-life from the share left as given");
             default:
                 var at = path[FirstOrderDecay.ProfileIdFieldNumber];
                 if (context.Find(decay.ProfileId, at) is not { } profile)
@@ -149,7 +162,7 @@ internal static class HoldingReader
 
                 if (profile.HalfLife is { } span)
                 {
-                    return new(span, decay.HasShareLeft ? share : profile.ShareLeft ?? share, profile.SourceKind, $"{profile.Id}: {profile.Source}");
+                    return new(span, decay.HasShareLeft ? share : profile.ShareLeft ?? share, profile.SourceKind, $"{profile.Id}: {profile.Source}", profile.IsWait);
                 }
 
                 context.Violations.Add(at.ToString(), RefusalReason.Conflict, "This profile has no half-life.");
@@ -174,7 +187,7 @@ internal static class HoldingReader
             FoodItem.KindOneofCase.Film => context.Read(under.Film, at[FoodUnderLeaves.FilmFieldNumber]),
             _ => context.Read(under.Piece, at[FoodUnderLeaves.PieceFieldNumber]),
         };
-        return context.ReadRoom(air, BodyReader.HasVapour(under), paths.Air) is { } room && food is not null
+        return context.ReadRoom(air, BodyReader.HasVapour(under), paths.Air) is { } room && food is not null && context.CanBeFollowed(food, room, at)
             ? new(null, food, room, practice)
             : null;
     }
@@ -188,7 +201,7 @@ internal static class HoldingReader
 
         if (profile.Window is { } window)
         {
-            return new(window, profile.SourceKind, $"{profile.Id}: {profile.Source}");
+            return new(window, profile.SourceKind, $"{profile.Id}: {profile.Source}", profile.IsWait);
         }
 
         context.Violations.Add(path.ToString(), RefusalReason.Conflict, profile.SetPoint is null
@@ -212,7 +225,7 @@ internal static class HoldingReader
             context.Violations.Add(path[OwnWindow.OptimisticFieldNumber].ToString(), RefusalReason.Conflict, "Must not be below the likely time.");
         }
 
-        return new(new(pessimistic, likely, optimistic), Maths.SourceKind.Computed, "window as given");
+        return new(new(pessimistic, likely, optimistic), Maths.SourceKind.Given, "window as given");
     }
 
     private static Maths.HoldingProfile? Find(this RequestContext context, string id, FieldPath path)

@@ -43,14 +43,14 @@ internal readonly record struct Span(double PessimisticS, double LikelyS, double
 /// <summary>Computes and writes how long components hold.</summary>
 internal static class HoldingWriter
 {
-    public static Holding Compute<TTrail>(HoldingRead read, ref TTrail trail)
+    public static Holding Compute<TTrail>(HoldingRead read, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail => read switch
     {
-        CoolingRead cooling => Cool(cooling, ref trail),
-        ScoopRead scoop => Melt(scoop, ref trail),
+        CoolingRead cooling => Cool(cooling, cancellation, ref trail),
+        ScoopRead scoop => Melt(scoop, cancellation, ref trail),
         GlassRead glass => Fog(glass, ref trail),
         DecayRead decay => Decay(decay, ref trail),
-        LeavesRead leaves => Wilt(leaves, ref trail),
+        LeavesRead leaves => Wilt(leaves, cancellation, ref trail),
         WindowRead window => Take(window, ref trail),
         _ => throw new ArgumentOutOfRangeException(nameof(read)),
     };
@@ -77,45 +77,51 @@ internal static class HoldingWriter
         return found;
     }
 
-    private static Holding Cool<TTrail>(CoolingRead read, ref TTrail trail)
+    private static Holding Cool<TTrail>(CoolingRead read, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail
     {
-        var band = read.EndsAt.Band;
-        var likely = Until(band.LikelyCelsius);
+        var (body, room, band) = (read.Food.Body, read.Room, read.EndsAt.Band);
+        var isFalling = body.StartCelsius >= band.LikelyCelsius;
+        var passed = HoldingTime.Until(
+            FoodCourse.Of(body, room, cancellation),
+            [new(band.LikelyCelsius, isFalling), new(band.PessimisticCelsius, isFalling), new(band.OptimisticCelsius, isFalling)]);
         trail.Section("holding time");
         trail.Given("Ts", band.LikelyCelsius, "°C", read.EndsAt.Source);
-        if (likely is not { } seconds)
+        if (passed[0] is not { } seconds)
         {
-            var (low, high) = FoodCourse.Range(read.Food.Body, read.Room);
-            var settles = Math.Abs(low - read.Room.Air.TemperatureCelsius) < Math.Abs(high - read.Room.Air.TemperatureCelsius) ? low : high;
-            return Holding.On(HoldsOnReason.MoreThanADay, trail.Given("Te", settles, "°C", "where it settles", "holds_on.settles_at_celsius"));
+            return NotPassed(body, room, band.LikelyCelsius, isFalling, ref trail);
         }
 
         trail.Given("t", seconds, "s", "solved: the surface passes Ts", "window.span.likely");
         return Holding.Of(
-            ModelOf(read.Food.Body, read.Room),
-            new(Until(band.PessimisticCelsius) ?? seconds, seconds, Until(band.OptimisticCelsius)),
+            ModelOf(body, room),
+            new(passed[1] ?? seconds, seconds, passed[2]),
             Weakest(Maths.SourceKind.Computed, read.EndsAt.Kind),
             read.EndsAt.Source,
             Event(CoolingEventKind.SetPoint, seconds, band.LikelyCelsius));
-
-        double? Until(double celsius) => HoldingTime.Until(
-            FoodCourse.Of(read.Food.Body, read.Room), celsius, isFalling: read.Food.Body.StartCelsius >= band.LikelyCelsius);
     }
 
-    private static Holding Melt<TTrail>(ScoopRead read, ref TTrail trail)
+    private static Holding NotPassed<TTrail>(FoodBody body, Room room, double celsius, bool isFalling, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var settles = trail.Given("Te", FoodCourse.SettlesCelsius(body, room), "°C", "where it settles", "holds_on.settles_at_celsius");
+        return Holding.On(isFalling == (settles < celsius) ? HoldsOnReason.MoreThanADay : HoldsOnReason.SettlesBefore, settles);
+    }
+
+    private static Holding Melt<TTrail>(ScoopRead read, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var body = (ScoopBody)read.Food.Body;
-        var gloss = HoldingTime.Until(FoodCourse.Of(body, read.Room), read.GlossLostCelsius, isFalling: false);
-        var melting = HoldingTime.Until(FoodCourse.Of(body, read.Room), body.Mix.FreezingCelsius, isFalling: false);
+        var passed = HoldingTime.Until(
+            FoodCourse.Of(body, read.Room, cancellation),
+            [new(read.GlossLostCelsius, IsFalling: false), new(body.Mix.FreezingCelsius, IsFalling: false)]);
+        var (gloss, melting) = (passed[0], passed[1]);
         trail.Section("holding time");
         trail.Given("Tg", read.GlossLostCelsius, "°C", read.IsGlossTold ? "gloss_lost_celsius" : "from memory");
         trail.Given("Tf", body.Mix.FreezingCelsius, "°C", "freezing point of the mix");
         if (gloss is not { } seconds)
         {
-            return Holding.On(HoldsOnReason.MoreThanADay, trail.Given(
-                "Te", read.Room.Air.TemperatureCelsius, "°C", "temperature of the air", "holds_on.settles_at_celsius"));
+            return NotPassed(body, read.Room, read.GlossLostCelsius, isFalling: false, ref trail);
         }
 
         trail.Given("t", seconds, "s", "solved: the surface passes Tg", "window.span.likely");
@@ -172,7 +178,7 @@ internal static class HoldingWriter
             read.Source);
     }
 
-    private static Holding Wilt<TTrail>(LeavesRead read, ref TTrail trail)
+    private static Holding Wilt<TTrail>(LeavesRead read, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         // Half a kelvin either way: no better are the law and the temperature under a leaf known.
@@ -202,7 +208,7 @@ internal static class HoldingWriter
 
         double? Until(double warmer) => read.SurfaceCelsius is { } celsius
             ? celsius + warmer < LeafDamage.LeastCelsius ? null : LeafDamage.TimeS(celsius + warmer)
-            : LeafDamage.Until(FoodCourse.Of(read.Food!.Body, read.Room!), warmer);
+            : LeafDamage.Until(FoodCourse.Of(read.Food!.Body, read.Room!, cancellation), warmer);
     }
 
     private static Holding Take<TTrail>(WindowRead read, ref TTrail trail)

@@ -14,7 +14,9 @@ public sealed partial class FreshnessAdapter
     public override Task<RenderCoolingResponse> RenderCooling(RenderCoolingRequest request, ServerCallContext context)
     {
         ArgumentNullException.ThrowIfNull(request);
-        var cooling = SimulateWithWorking(request.Cooling, CoolingPictureRoot[RenderCoolingRequest.CoolingFieldNumber]);
+        ArgumentNullException.ThrowIfNull(context);
+        var cooling = SimulateWithWorking(
+            request.Cooling, CoolingPictureRoot[RenderCoolingRequest.CoolingFieldNumber], context.CancellationToken);
         return Task.FromResult(new RenderCoolingResponse
         {
             Picture = CoolingPicture.Draw(request, cooling),

@@ -15,24 +15,26 @@ public sealed partial class FreshnessAdapter
     public override Task<SimulateCoolingResponse> SimulateCooling(SimulateCoolingRequest request, ServerCallContext context)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return Task.FromResult(SimulateWithWorking(request, CoolingRoot));
+        ArgumentNullException.ThrowIfNull(context);
+        return Task.FromResult(SimulateWithWorking(request, CoolingRoot, context.CancellationToken));
     }
 
-    private static SimulateCoolingResponse SimulateWithWorking(SimulateCoolingRequest request, FieldPath root)
+    private static SimulateCoolingResponse SimulateWithWorking(SimulateCoolingRequest request, FieldPath root, CancellationToken cancellation)
     {
         if (!request.IncludeWorking)
         {
             var none = default(NoTrail);
-            return Simulate(request, root, ref none);
+            return Simulate(request, root, cancellation, ref none);
         }
 
         var trail = StepTrail.Start();
-        var response = Simulate(request, root, ref trail);
+        var response = Simulate(request, root, cancellation, ref trail);
         response.Working.Add(trail);
         return response;
     }
 
-    private static SimulateCoolingResponse Simulate<TTrail>(SimulateCoolingRequest request, FieldPath root, ref TTrail trail)
+    private static SimulateCoolingResponse Simulate<TTrail>(
+        SimulateCoolingRequest request, FieldPath root, CancellationToken cancellation, ref TTrail trail)
         where TTrail : struct, ITrail
     {
         var context = new RequestContext(null);
@@ -59,7 +61,7 @@ public sealed partial class FreshnessAdapter
         };
         var seconds = request.Duration.ToSeconds();
         var samples = request.HasSamples ? (int)request.Samples : UsualSamples;
-        var course = FoodCourse.Of(food.Body, room);
+        var course = FoodCourse.Of(food.Body, room, cancellation);
         for (var i = 0; i < samples; i++)
         {
             response.Samples.Add(Sample(course.At(seconds * i / (samples - 1))));
@@ -70,7 +72,7 @@ public sealed partial class FreshnessAdapter
             ? "solved: freshness (17), (18)"
             : "simulated: freshness (30), (31)", $"samples[{samples - 1}].surface_celsius");
         response.Facts = FactsWriter.Facts(food, room, ref trail);
-        response.Events.Add(Events(food.Body, room, endsAt, request, response.Facts, seconds));
+        response.Events.Add(Events(FoodCourse.Of(food.Body, room, cancellation), food.Body, endsAt, request, response.Facts, seconds));
         context.NoteFood(food.Body, itemPath);
         response.Advisories.Add(context.Advisories);
         return response;
@@ -94,7 +96,7 @@ public sealed partial class FreshnessAdapter
     }
 
     private static IEnumerable<CoolingEvent> Events(
-        FoodBody body, Room room, SetPointRead? endsAt, SimulateCoolingRequest request, ThermalFacts facts, double seconds)
+        FoodCourse course, FoodBody body, SetPointRead? endsAt, SimulateCoolingRequest request, ThermalFacts facts, double seconds)
     {
         var marks = new List<(CoolingEventKind Kind, double Celsius)>();
         if (endsAt is not null)
@@ -113,10 +115,10 @@ public sealed partial class FreshnessAdapter
             marks.Add((CoolingEventKind.Melting, scoop.Mix.FreezingCelsius));
         }
 
-        return marks
-            .Select(mark => (mark, At: HoldingTime.Until(FoodCourse.Of(body, room), mark.Celsius, body.StartCelsius >= mark.Celsius, seconds)))
-            .Where(found => found.At is not null)
-            .OrderBy(found => found.At)
-            .Select(found => HoldingWriter.Event(found.mark.Kind, found.At!.Value, found.mark.Celsius));
+        var passed = HoldingTime.Until(course, [.. marks.Select(mark => new SetPointMark(mark.Celsius, body.StartCelsius >= mark.Celsius))], seconds);
+        return marks.Zip(passed)
+            .Where(found => found.Second is not null)
+            .OrderBy(found => found.Second)
+            .Select(found => HoldingWriter.Event(found.First.Kind, found.Second!.Value, found.First.Celsius));
     }
 }

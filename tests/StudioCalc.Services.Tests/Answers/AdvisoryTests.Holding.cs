@@ -11,6 +11,9 @@ public sealed partial class AdvisoryTests
         [AdvisoryCode.WindowFromPractice] = (
             () => Holding(request => (request.Item, request.EndsAt) = (new() { ProfileId = "cut-avocado" }, null)),
             () => Holding(_ => { })),
+        [AdvisoryCode.WindowIsWait] = (
+            () => Holding(request => (request.Item, request.EndsAt) = (new() { ProfileId = "sliced-rare-meat-pinks" }, null)),
+            () => Holding(request => (request.Item, request.EndsAt) = (new() { ProfileId = "sliced-rare-meat" }, null))),
         [AdvisoryCode.EvaporationAtItsEnd] = (
             () => Cooling(request => request.Item.Liquid.StartCelsius = 90.1),
             () => Cooling(request => request.Item.Liquid.StartCelsius = 90)),

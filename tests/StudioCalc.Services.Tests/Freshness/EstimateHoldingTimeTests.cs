@@ -7,6 +7,8 @@ public sealed class EstimateHoldingTimeTests
     public static TheoryData<string, string, Action<EstimateHoldingTimeRequest>> Bad => new()
     {
         { "air", "REQUIRED", request => request.Air = null },
+        { "item", "OUT_OF_RANGE", request => Only(request, Thin(), new() { SurfaceCelsius = 30 }) },
+        { "item.leaves.food", "OUT_OF_RANGE", request => Only(request, new() { Leaves = new() { Food = new() { Film = Thin().Film } } }) },
         { "ends_at", "REQUIRED", request => request.EndsAt = null },
         { "ends_at", "CONFLICT", request => request.Item = new() { ProfileId = "souffle" } },
         { "item.profile_id", "UNKNOWN_MARK", request => Only(request, new() { ProfileId = "guess" }) },
@@ -101,7 +103,67 @@ public sealed class EstimateHoldingTimeTests
         Assert.Equal(HoldsOnReason.TooCoolToHarm, Calls.Freshness.EstimateHoldingTime(request).HoldsOn.Reason);
     }
 
-    private static void Only(EstimateHoldingTimeRequest request, FoodItem item) => (request.Item, request.EndsAt) = (item, null);
+    [Fact]
+    public void OwnWindow_IsToldAsGiven_AndAComputedTimeAsComputed()
+    {
+        var request = new EstimateHoldingTimeRequest { Item = new() { OwnWindow = Own(likely: 90) } };
+        Assert.Equal(SourceKind.Given, Calls.Freshness.EstimateHoldingTime(request).Window.SourceKind);
+        request = Examples.Holding();
+        request.EndsAt = new() { SurfaceCelsius = 55 };
+        Assert.Equal(SourceKind.Computed, Calls.Freshness.EstimateHoldingTime(request).Window.SourceKind);
+    }
+
+    // A leaf of copper a tenth of a millimetre thick: without thicker layers a day of it would take a day.
+    [Fact]
+    public void ThinMetal_IsFollowedInFewSteps()
+    {
+        var request = Examples.Holding();
+        var piece = request.Item.Piece;
+        (piece.SizeMm, piece.Wetness, piece.Plate) = (0.1, 0, null);
+        piece.Properties = new() { Given = new() { ConductivityWPerMK = 400, DensityKgPerM3 = 8900, SpecificHeatJPerKgK = 385 } };
+        request.EndsAt = new() { SurfaceCelsius = 30 };
+
+        // By one lump: 171 J/(m² K) a face, some 11 W/(m² K), so that 40 K become 8 in about 171 / 11 * ln 5 s.
+        Assert.InRange(Calls.Freshness.EstimateHoldingTime(request).Window.Span.Likely.ToSeconds(), 15, 40);
+    }
+
+    [Fact]
+    public void FoodThatWarmsOnItsPlate_AndTurnsBefore_SettlesBeforeItsSetPoint()
+    {
+        var request = Examples.Holding();
+        (request.Item.Piece.StartCelsius, request.Item.Piece.Plate.StartCelsius) = (40, 90);
+        request.EndsAt = new() { SurfaceCelsius = 80 };
+        var holdsOn = Calls.Freshness.EstimateHoldingTime(request).HoldsOn;
+        Assert.Equal(HoldsOnReason.SettlesBefore, holdsOn.Reason);
+    }
+
+    [Fact]
+    public async Task Cancelled_WhileFoodIsFollowed_Stops()
+    {
+        var request = Examples.Holding();
+        request.Item = new() { Liquid = new() { MassG = 20000, SurfaceDiameterMm = 60, StartCelsius = 80, Wetness = 0, WallWPerM2K = 0 } };
+        request.EndsAt = new() { SurfaceCelsius = 23 };
+        using var stop = new CancellationTokenSource();
+        await stop.CancelAsync();
+        var error = await Assert.ThrowsAsync<Grpc.Core.RpcException>(
+            async () => await Calls.Freshness.EstimateHoldingTimeAsync(request, cancellationToken: stop.Token));
+        Assert.Equal(Grpc.Core.StatusCode.Cancelled, error.StatusCode);
+    }
+
+    private static void Only(EstimateHoldingTimeRequest request, FoodItem item, SetPoint? endsAt = null) =>
+        (request.Item, request.EndsAt) = (item, endsAt);
+
+    private static FoodItem Thin() => new()
+    {
+        Film = new()
+        {
+            ThicknessMm = 0.05,
+            DiameterMm = 100,
+            StartCelsius = 70,
+            Properties = new() { Given = new() { ConductivityWPerMK = 0.2, DensityKgPerM3 = 900, SpecificHeatJPerKgK = 2000 } },
+            Plate = new() { MassG = 800, StartCelsius = 20, ContactWPerM2K = 10000 },
+        },
+    };
 
     private static SolidPiece Ball(EstimateHoldingTimeRequest request)
     {
