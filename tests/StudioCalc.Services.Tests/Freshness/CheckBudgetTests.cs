@@ -49,7 +49,7 @@ public sealed class CheckBudgetTests
     {
         var answer = Calls.Freshness.CheckBudget(Examples.Budget());
         Assert.Equal(
-            [SourceKind.Computed, SourceKind.Practice, SourceKind.Given, SourceKind.Computed, SourceKind.Practice],
+            [SourceKind.Computed, SourceKind.Practice, SourceKind.Computed, SourceKind.Given, SourceKind.Practice],
             answer.Components.Take(5).Select(component => component.Window.SourceKind));
         var herbs = answer.Components[5];
         Assert.Equal(91, herbs.LatestStartS, 1e-9);
