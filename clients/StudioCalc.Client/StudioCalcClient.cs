@@ -40,6 +40,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         FillPlacement = new(calls);
         Freshness = new(calls);
         LightingRatio = new(calls);
+        PlateView = new(calls);
     }
 
     /// <summary>What the host can do and how far.</summary>
@@ -59,6 +60,9 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
 
     /// <summary>Ratios between lights.</summary>
     public virtual LightingRatioClient LightingRatio { get; }
+
+    /// <summary>What a camera angle shows of a dish.</summary>
+    public virtual PlateViewClient PlateView { get; }
 
     /// <summary>Makes a client of the host at <paramref name="address"/>. It connects with the first call.</summary>
     /// <exception cref="ArgumentException">The address is neither http nor https.</exception>

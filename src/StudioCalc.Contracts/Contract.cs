@@ -23,6 +23,7 @@ public static class Contract
         LightReflection.Descriptor,
         LightingRatioReflection.Descriptor,
         OpticsReflection.Descriptor,
+        PlateViewReflection.Descriptor,
     ];
 
     /// <summary>The services of the contract.</summary>

@@ -41,6 +41,10 @@ internal sealed class ScaledView
     public void Line((double X, double Y) from, (double X, double Y) to, double weight, bool dashed = false) =>
         _sheet.Line(X(from.X), Y(from.Y), X(to.X), Y(to.Y), weight, dashed, Group);
 
+    public void Curve(IEnumerable<(double X, double Y)> places, double weight) => _sheet.Curve(places.Select(OnSheet), weight, within: Group);
+
+    public void HiddenCurve(IEnumerable<(double X, double Y)> places) => _sheet.HiddenCurve(places.Select(OnSheet), Group);
+
     public void Circle((double X, double Y) centre, double radiusMm, double weight) =>
         _sheet.Circle(X(centre.X), Y(centre.Y), radiusMm * _scale, weight, Group);
 
@@ -97,6 +101,8 @@ internal sealed class ScaledView
         _sheet.Line(x + bar * _scale, y - 4, x + bar * _scale, y + 4, Sheet.Medium, within: Group);
         _sheet.Text(x + bar * _scale / 2, y - 6, bar.ToString("0.###", CultureInfo.InvariantCulture) + " mm", anchor: Anchor.Middle, within: Group);
     }
+
+    private (double X, double Y) OnSheet((double X, double Y) place) => (X(place.X), Y(place.Y));
 
     // The largest of 1, 2 and 5 times a power of ten that is not above.
     private static double Round(double value)

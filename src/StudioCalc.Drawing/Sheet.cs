@@ -81,6 +81,14 @@ internal sealed class Sheet
         (within ?? _root).Add(curve);
     }
 
+    /// <summary>A lighter line of short dashes: what something else hides.</summary>
+    public void HiddenCurve(IEnumerable<(double X, double Y)> places, XElement? within = null)
+    {
+        var curve = With(new XElement(Svg + "polyline", Points(places)), Thin);
+        curve.Add(new XAttribute("stroke-dasharray", "4 3"), new XAttribute("stroke-opacity", "0.6"));
+        (within ?? _root).Add(curve);
+    }
+
     public void Circle(double x, double y, double radius, double weight, XElement? within = null) => (within ?? _root).Add(
         With(new XElement(Svg + "circle", At("cx", x), At("cy", y), At("r", radius)), weight));
 

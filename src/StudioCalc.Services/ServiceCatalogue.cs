@@ -12,7 +12,7 @@ public static class ServiceCatalogue
         
     [
         typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(FillPlacementAdapter),
-        typeof(FreshnessAdapter), typeof(LightingRatioAdapter),
+        typeof(FreshnessAdapter), typeof(LightingRatioAdapter), typeof(PlateViewAdapter),
     ];
 
     /// <summary>Binds every service to a new adapter.</summary>
@@ -24,5 +24,6 @@ public static class ServiceCatalogue
         FillPlacementService.BindService(binder, new FillPlacementAdapter());
         FreshnessService.BindService(binder, new FreshnessAdapter());
         LightingRatioService.BindService(binder, new LightingRatioAdapter());
+        PlateViewService.BindService(binder, new PlateViewAdapter());
     }
 }

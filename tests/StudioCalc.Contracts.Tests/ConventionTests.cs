@@ -13,7 +13,7 @@ public sealed partial class ConventionTests
         "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_kg_per_m3", "_hz", "_mired", "_per_mm",
 
         // From 0 to 1.
-        "_share",
+        "_share", "_shares",
     ];
 
     // Plain numbers, and constants whose unit depends on the receptor or is told by the comment.
@@ -37,6 +37,10 @@ public sealed partial class ConventionTests
 
         // Freshness.
         "relative_humidity", "wetness", "biot", "share_left", "hold_chance", "all_hold_chance", "all_hold_chance_error",
+
+        // Plate view.
+        "main_in_front", "main_large", "components_show", "insides_open", "depth_fits", "weight", "score", "scores",
+        "refractive_index", "share_at_centre_elevation",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",

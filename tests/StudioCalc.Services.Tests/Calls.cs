@@ -22,6 +22,8 @@ internal static class Calls
 
     public static readonly FreshnessService.FreshnessServiceClient Freshness = new(new InProcessCallInvoker());
 
+    public static readonly PlateViewService.PlateViewServiceClient PlateView = new(new InProcessCallInvoker());
+
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>

@@ -78,6 +78,20 @@ internal static class Examples
 
     public static CheckFoodSafetyRequest Safety() => Read<CheckFoodSafetyRequest>("check-food-safety.json");
 
+    public static EvaluateViewRequest View() => Read<EvaluateViewRequest>("evaluate-view.json");
+
+    public static EvaluateBowlRequest Bowl() => Read<EvaluateBowlRequest>("evaluate-bowl.json");
+
+    public static EvaluateSightLineRequest SightLine() => Read<EvaluateSightLineRequest>("evaluate-sight-line.json");
+
+    public static EvaluateReflectionsRequest Reflections() => Read<EvaluateReflectionsRequest>("evaluate-reflections.json");
+
+    public static RankViewsRequest Rank() => Read<RankViewsRequest>("rank-views.json");
+
+    public static SuggestMoveRequest Move() => Read<SuggestMoveRequest>("suggest-move.json");
+
+    public static RenderViewRequest Render() => Read<RenderViewRequest>("render-view.json");
+
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));
 }

@@ -79,7 +79,8 @@ internal static class SourceReader
     /// <summary>A point as a place.</summary>
     public static Vector ToVector(this Point point) => new(point.XMm, point.YMm, point.ZMm);
 
-    private static LightFace? ReadFace(this RequestContext context, LightSource source, FaceAxes axes, FieldPath path)
+    /// <summary>Reads the face of a source, without its brightness.</summary>
+    public static LightFace? ReadFace(this RequestContext context, LightSource source, FaceAxes axes, FieldPath path)
     {
         switch (source.ShapeCase)
         {

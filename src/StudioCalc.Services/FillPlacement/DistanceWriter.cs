@@ -11,7 +11,7 @@ internal static class DistanceWriter
         var answer = new SolvedDistance
         {
             DistanceMm = place.DistanceMm,
-            Position = Point(place.Centre),
+            Position = place.Centre.ToAnswer(),
             MovedMm = place.MovedMm,
             OverWantedStops = place.OverWantedStops,
             BandNearMm = place.BandNearMm,
@@ -29,8 +29,6 @@ internal static class DistanceWriter
 
         return answer;
     }
-
-    public static PointAnswer Point(Vector place) => new() { XMm = place.X, YMm = place.Y, ZMm = place.Z };
 
     public static DistanceNotReached NotReached(DistanceOutcome outcome)
     {

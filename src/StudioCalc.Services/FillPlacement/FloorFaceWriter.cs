@@ -30,8 +30,6 @@ internal static class FloorFaceWriter
         $"{Metres(asked.WidthMm)} x {Metres(asked.HeightMm)} m",
         Power: "");
 
-    public static PointAnswer ToAnswer(this Vector place) => new() { XMm = place.X, YMm = place.Y, ZMm = place.Z };
-
     private static PointAnswer[] Corners(LightFace face)
     {
         var corners = new PointAnswer[face.Corners.Length];

@@ -58,8 +58,12 @@ public sealed partial class AdvisoryTests
         DistancePairs,
         WindowPairs,
         BouncePairs,
+        ViewPairs,
+        RankingPairs,
         HoldingPairs,
         BudgetPairs,
+        SightPairs,
+        MirrorPairs,
     ];
 
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];

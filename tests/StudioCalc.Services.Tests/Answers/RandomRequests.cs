@@ -60,10 +60,16 @@ internal static class RandomRequests
             }
         }
 
+        if (request is V1.EvaluateReflectionsRequest { HasSightLines: false } mirrors)
+        {
+            mirrors.SightLines = 8;
+        }
+
         RandomSources.MakeSense(request);
         RandomBudgets.MakeSense(request);
         RandomFood.MakeSense(request);
         RandomFills.MakeSense(request);
+        RandomViews.MakeSense(request);
         if (request is V1.FollowBackLightRequest { Readings: var readings })
         {
             foreach (var (reading, offset) in readings.Zip(readings.Select(one => one.Offset).OrderBy(one => one.ToTimeSpan()).ToList()))
@@ -74,7 +80,7 @@ internal static class RandomRequests
     }
 
     // What the rules between fields refuse is made seldom or never, so that most requests have an answer.
-    private static Gen<object>? Own(FieldDescriptor field) => RandomSources.Own(field) ?? RandomFood.Own(field) ?? (field.ContainingType.Name, field.Name) switch
+    private static Gen<object>? Own(FieldDescriptor field) => RandomSources.Own(field) ?? RandomFood.Own(field) ?? RandomViews.Own(field) ?? (field.ContainingType.Name, field.Name) switch
     {
         ("Aperture", "mark") => Gen.OneOf<object>("f/1.4", "2", "f/2.8", "f/4", "5.6", "f/8", "11", "f/16", "f/22"),
         ("ShutterSpeed", "mark") => Gen.OneOf<object>("1/4000", "1/250", "1/125", "1/60", "1/30", "1/8", "1", "30 s"),
@@ -121,6 +127,10 @@ internal static class RandomRequests
             .Select(reading => (object)new V1.Reading { Continuous = (V1.ContinuousReading)reading }),
         ("EvaluateShadowRequest", "cells") => Gen.Const<object>(4u),
         ("EvaluateShadowRequest", "shutter_speed") => Gen.Const<object>(() => new V1.ShutterSpeed { TimeS = 0.01 }),
+        ("EvaluateReflectionsRequest", "sight_lines") => Gen.Const<object>(8u),
+        ("EvaluateBowlRequest", "rim_diameter_mm") => Gen.Double[100, 400].Select(mm => (object)mm),
+        ("EvaluateBowlRequest", "content_diameter_mm") => Gen.Double[20, 120].Select(mm => (object)mm),
+        ("EvaluateBowlRequest", "distance_mm") => Gen.Double[190, 3000].Select(mm => (object)mm),
         ("TrackSunRequest", "date") => Gen.OneOf<object>("1950-01-01", "2026-06-21", "2027-02-28", "2100-12-31"),
         ("TrackSunRequest", "time_zone") => Gen.OneOf<object>("Europe/Vienna", "UTC", "Asia/Kathmandu", "America/St_Johns"),
         _ => null,
@@ -147,5 +157,7 @@ internal static class RandomRequests
         or ("FocusedCamera", "sensor_distance_mm")
         or ("SolveFlashRequest", "powers" or "power_scale")
         or ("Window", "transmittance")
+        or ("GlossySurface", "metal")
+        or ("MirroredThing", "two_sided")
         or ("EvaluateHeadroomRequest", "reflected_constant" or "incident_constant" or "lens_factor" or "measured_headroom_stops");
 }

@@ -31,6 +31,9 @@ internal static class RandomSources
             case LightSource source:
                 Mend(source);
                 break;
+            case MirroredThing { Face.ShapeCase: LightSource.ShapeOneofCase.Point } thing:
+                thing.Face.Disc = new() { DiameterMm = 700 };
+                break;
             case FlashReading { HasReceptor: true } flash:
                 flash.ClearReceptor();
                 break;

@@ -1,0 +1,282 @@
+using static System.Math;
+
+namespace StudioCalc.Maths;
+
+/// <summary>Which component to push, and how far, so that everything shows.</summary>
+/// <remarks>Pushes are tried in <see cref="Directions"/> directions and <see cref="Rings"/> distances, in whole millimetres, over a coarse
+/// grid of sight lines. The shortest that shows everything is then shortened, and turned by ever smaller angles, over the fine
+/// grid, which decides. Only what shows least itself, and what hides part of it, is tried: no other push can help.</remarks>
+public static class ViewMoves
+{
+    /// <summary>Directions that are tried.</summary>
+    public const int Directions = 24;
+
+    /// <summary>Distances that are tried in each.</summary>
+    public const int Rings = 24;
+
+    private const int SearchLines = 24;
+    private const int ToldLines = ViewRanking.ToldLines;
+
+    /// <summary>Searches.</summary>
+    /// <param name="search">What may be pushed.</param>
+    /// <param name="cancellation">Looked at once a try.</param>
+    /// <returns>The shortest push of each component that has one.</returns>
+    public static MovesFound Find(MoveSearch search, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(search);
+        var scene = search.Scene;
+        var sight = new SceneView(scene, search.Camera, ToldLines);
+        double[] shares = [.. Enumerable.Range(0, scene.Solids.Count).Select(i => sight.Outline(i, default).Share)];
+        int[] must = [.. Enumerable.Range(0, shares.Length).Where(i => search.Importances[i] > 0)];
+        int[] unseen = [.. must.Where(i => shares[i] < search.LeastShare).OrderBy(i => shares[i])];
+        if (unseen.Length == 0)
+        {
+            return new([], null, must.Length == 0 ? 0 : must.MinBy(i => shares[i]), must.Length == 0 ? 1 : must.Min(i => shares[i]), true);
+        }
+
+        var hidden = new int[scene.Count];
+        sight.Outline(unseen[0], hidden);
+        var moves = new List<MoveFound>();
+        MoveFound? nearest = null;
+        var least = shares[unseen[0]];
+        for (var i = 0; i < shares.Length; i++)
+        {
+            if (search.IsFixed[i] || (i != unseen[0] && hidden[i] == 0) || MoveRoom.Of(scene, i) is not { } room)
+            {
+                continue;
+            }
+
+            var pushes = new Pushes(search, room, i, [.. unseen, .. must.Except(unseen)], least, cancellation);
+            if (pushes.Shortest() is { } shortest)
+            {
+                moves.Add(shortest);
+            }
+            else if (pushes.Best() is { } best && best.LeastShare > Max(least, nearest?.LeastShare ?? 0))
+            {
+                nearest = best;
+            }
+        }
+
+        return new(
+            [.. moves.OrderBy(move => move.DistanceMm).ThenBy(move => move.Component)],
+            moves.Count > 0 ? null : nearest,
+            nearest?.Least ?? unseen[0],
+            nearest?.LeastShare ?? least,
+            false);
+    }
+
+    /// <summary>Whether a component can be pushed at all: it stands on the table or in a vessel, and carries no other.</summary>
+    /// <param name="scene">What stands on the table.</param>
+    /// <param name="solid">Its place among the components.</param>
+    public static bool CanMove(ViewScene scene, int solid)
+    {
+        ArgumentNullException.ThrowIfNull(scene);
+        return MoveRoom.Of(scene, solid) is not null;
+    }
+
+    /// <summary>How much more would have to show of what shows least. (48)</summary>
+    /// <param name="search">What was searched.</param>
+    /// <param name="found">What came of it.</param>
+    /// <param name="field">The answer field that holds it.</param>
+    /// <param name="trail">Follows the sum.</param>
+    public static double Shortfall<TTrail>(MoveSearch search, MovesFound found, string field, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        ArgumentNullException.ThrowIfNull(search);
+        ArgumentNullException.ThrowIfNull(found);
+        var wanted = trail.Given("wanted", search.LeastShare, "", "least_visible_share");
+        var least = trail.Given("least", found.LeastShare, "", "share that shows of what shows least, counted");
+        return trail.Let("short", wanted - least, "", "plate view (48)", field);
+    }
+
+    private sealed class Pushes(
+        MoveSearch search, MoveRoom room, int solid, int[] must, double least, CancellationToken cancellation)
+    {
+        private readonly List<MoveFound> _partial = [];
+        private double _floor = least;
+
+        // The shortest push that shows everything; fills the list of those that show most.
+        public MoveFound? Shortest()
+        {
+            var ring = search.LongestMm / Rings;
+            MoveFound? found = null;
+            for (var r = 1; r <= Rings && found is null; r++)
+            {
+                for (var d = 0; d < Directions; d++)
+                {
+                    var azimuth = 360.0 * d / Directions;
+                    var push = At(azimuth, r * ring);
+                    if (Try(push, SearchLines, _floor) is not { } tried)
+                    {
+                        continue;
+                    }
+
+                    if (tried.LeastShare < search.LeastShare)
+                    {
+                        _partial.Add(tried);
+                        _floor = tried.LeastShare;
+                    }
+                    else if (Shorten(azimuth, (r - 1) * ring, r * ring) is not { } shorter)
+                    {
+                        _partial.Add(tried);
+                    }
+                    else if (found is null || shorter.DistanceMm < found.DistanceMm)
+                    {
+                        found = Turned(azimuth, shorter, (r - 1) * ring);
+                    }
+                }
+            }
+
+            return found;
+        }
+
+        public MoveFound? Best() => _partial
+            .OrderByDescending(move => move.LeastShare).ThenBy(move => move.DistanceMm).Take(3)
+            .Select(move => Try((move.RightMm, move.AwayMm), ToldLines, 0))
+            .Where(move => move is not null)
+            .MaxBy(move => move!.LeastShare);
+
+        private MoveFound Turned(double azimuth, MoveFound found, double from)
+        {
+            for (var step = 180.0 / Directions; step > 1; step /= 2)
+            {
+                foreach (var other in (double[])[azimuth - step, azimuth + step])
+                {
+                    if (Shorten(other, from, found.DistanceMm) is { } shorter && shorter.DistanceMm < found.DistanceMm)
+                    {
+                        (found, azimuth) = (shorter, other);
+                    }
+                }
+            }
+
+            return found;
+        }
+
+        // The shortest push in a direction, by halving; null where the longer one does not show everything.
+        private MoveFound? Shorten(double azimuth, double low, double high)
+        {
+            if (Reached(azimuth, high) is not { } found)
+            {
+                return null;
+            }
+
+            while (high - low > 0.5)
+            {
+                var middle = (low + high) / 2;
+                if (Reached(azimuth, middle) is { } shorter)
+                {
+                    (found, high) = (shorter, middle);
+                }
+                else
+                {
+                    low = middle;
+                }
+            }
+
+            return found;
+        }
+
+        private MoveFound? Reached(double azimuth, double distance) =>
+            Try(At(azimuth, distance), ToldLines, search.LeastShare) is { } tried && tried.LeastShare >= search.LeastShare ? tried : null;
+
+        private static (double Right, double Away) At(double azimuthDeg, double distanceMm)
+        {
+            var (sin, cos) = SinCos(azimuthDeg * PI / 180);
+            return (Round(distanceMm * sin), Round(-distanceMm * cos));
+        }
+
+        // Null where it may not stand, or where something shows too little, and no more than the floor.
+        private MoveFound? Try((double Right, double Away) push, int lines, double floor)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var own = search.Scene.Solids[solid];
+            var moved = own.At(own.Base + new Vector(push.Right, push.Away, 0), own.TurnDeg);
+            if (push == (0, 0) || push.Right * push.Right + push.Away * push.Away > search.LongestMm * search.LongestMm || !room.Holds(moved))
+            {
+                return null;
+            }
+
+            var scene = search.Scene.With(solid, moved);
+            if (!scene.LiesBefore(solid, search.Camera))
+            {
+                return null;
+            }
+
+            var sight = new SceneView(scene, search.Camera, lines);
+            var (lowest, share) = (must[0], double.PositiveInfinity);
+            foreach (var i in must)
+            {
+                var shows = sight.Outline(i, default).Share;
+                if (shows < search.LeastShare && shows <= floor)
+                {
+                    return null;
+                }
+
+                (lowest, share) = shows < share ? (i, shows) : (lowest, share);
+            }
+
+            return new(solid, push.Right, push.Away, lowest, share);
+        }
+    }
+}
+
+/// <summary>What may be pushed so that everything shows.</summary>
+public sealed record MoveSearch
+{
+    /// <summary>What stands on the table.</summary>
+    public required ViewScene Scene { get; init; }
+
+    /// <summary>The camera.</summary>
+    public required ViewGeometry Camera { get; init; }
+
+    /// <summary>How much each component matters; those of 0 need not show.</summary>
+    public required IReadOnlyList<double> Importances { get; init; }
+
+    /// <summary>Which components may not be pushed.</summary>
+    public required IReadOnlyList<bool> IsFixed { get; init; }
+
+    /// <summary>Share of each component that must show.</summary>
+    public required double LeastShare { get; init; }
+
+    /// <summary>How far a component may be pushed, positive. [mm]</summary>
+    public required double LongestMm { get; init; }
+}
+
+/// <summary>A push of one component.</summary>
+/// <param name="Component">Which one.</param>
+/// <param name="RightMm">To the right. [mm]</param>
+/// <param name="AwayMm">Away from the front. [mm]</param>
+/// <param name="Least">The component that shows least afterwards.</param>
+/// <param name="LeastShare">Share of it that shows.</param>
+public sealed record MoveFound(int Component, double RightMm, double AwayMm, int Least, double LeastShare)
+{
+    /// <summary>How far in all. (49) [mm]</summary>
+    public double DistanceMm
+    {
+        get
+        {
+            var none = default(NoTrail);
+            return Distance("", ref none);
+        }
+    }
+
+    /// <summary>The same, and follows the sum.</summary>
+    /// <param name="field">The answer message that holds the move, with a point at its end.</param>
+    /// <param name="trail">Follows the sum.</param>
+    public double Distance<TTrail>(string field, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var x = trail.Given("x", RightMm, "mm", "to the right", field + "right_mm");
+        var y = trail.Given("y", AwayMm, "mm", "away from the front", field + "away_mm");
+        return trail.Let("d", Sqrt(x * x + y * y), "mm", "plate view (49)", field + "distance_mm");
+    }
+}
+
+/// <summary>What comes of a search for pushes.</summary>
+/// <param name="Moves">The shortest push of each component that has one, shortest first.</param>
+/// <param name="Nearest">Without any, the push after which most shows of what shows least; null where none makes it better.</param>
+/// <param name="Least">The component that shows least: after the nearest push, or as things stand.</param>
+/// <param name="LeastShare">Share of it that shows.</param>
+/// <param name="NothingToMove">Whether everything shows already.</param>
+public sealed record MovesFound(
+    IReadOnlyList<MoveFound> Moves, MoveFound? Nearest, int Least, double LeastShare, bool NothingToMove);

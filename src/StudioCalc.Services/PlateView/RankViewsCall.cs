@@ -1,0 +1,57 @@
+using Grpc.Core;
+using StudioCalc.Maths;
+using StudioCalc.V1;
+
+namespace StudioCalc.Services;
+
+/// <content>RankViews.</content>
+public sealed partial class PlateViewAdapter
+{
+    private static readonly FieldPath RankRoot = FieldPath.Root(RankViewsRequest.Descriptor);
+
+    /// <inheritdoc/>
+    public override Task<RankViewsResponse> RankViews(RankViewsRequest request, ServerCallContext context)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(context);
+        var read = new RequestContext(scale: null);
+        var search = read.ReadRanking(request, RankRoot);
+        read.ThrowIfRefused();
+        return Task.FromResult(Rank(request, read, search!, context.CancellationToken));
+    }
+
+    private static RankViewsResponse Rank(
+        RankViewsRequest request, RequestContext context, RankingRead read, CancellationToken cancellation)
+    {
+        var search = read.Search;
+        var ranked = ViewRanking.Find(search, cancellation);
+        var response = new RankViewsResponse { ModelRevision = ModelRevision.Current };
+        if (ranked.Best.Count > 0)
+        {
+            response.Solution = new();
+            response.Solution.Views.Add(ranked.Best.Select(found => RankingWriter.View(read, found)));
+        }
+        else
+        {
+            response.NotReached = RankingWriter.NotReached(read, ranked, cancellation);
+        }
+
+        if (request.IncludeMap)
+        {
+            response.Map.Add(RankingWriter.Map(search, ranked.Map));
+        }
+
+        var first = ranked.Best.Count > 0 ? ranked.Best[0] : ranked.Nearest;
+        if (request.IncludeWorking && first is not null)
+        {
+            var trail = StepTrail.Start();
+            trail.Section(ranked.Best.Count > 0 ? "best view" : "nearest view");
+            first.Parts.Score(search.Weights, ranked.Best.Count > 0 ? "solution.views[0]." : "not_reached.nearest.", ref trail);
+            response.Working.Add(trail);
+        }
+
+        RankingNotes.Note(context, request, read, ranked, RankRoot);
+        response.Advisories.Add(context.Advisories);
+        return response;
+    }
+}
