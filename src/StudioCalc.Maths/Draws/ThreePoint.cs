@@ -53,15 +53,50 @@ public readonly record struct ThreePoint(double Shortest, double Likely, double 
 
     private double Sigma => Likely > 0 ? Log(Longest / Likely) / NinetiethPercentile : 0;
 
+    /// <summary>The time that a share stays under. [s]</summary>
+    /// <param name="share">The share, above 0 and below 1.</param>
+    public double Quantile(double share)
+    {
+        if (Guard.Positive(share) >= 1)
+        {
+            throw new ArgumentOutOfRangeException(nameof(share), "Must be below 1.");
+        }
+
+        if (Spread == Spread.LogNormal)
+        {
+            return share == 0.5 || Longest <= Likely ? Likely
+                : Likely * Exp(Sigma * (share > 0.5 ? Normal.HalfWidth(2 * share - 1) : -Normal.HalfWidth(1 - 2 * share)));
+        }
+
+        if (Longest <= Shortest)
+        {
+            return Likely;
+        }
+
+        var width = Longest - Shortest;
+        var peak = (Likely - Shortest) / width;
+        return Shortest + width * (Spread == Spread.Triangle ? Triangle(peak, share) : PertCurve.Quantile(peak, share));
+    }
+
     /// <summary>A random value. [s]</summary>
     /// <param name="key">The key of the draws.</param>
     /// <param name="draw">The number of the draw.</param>
     /// <param name="what">What is drawn: two times of one draw differ by it.</param>
-    public double Draw((uint First, uint Second) key, uint draw, uint what)
+    public double Draw((uint First, uint Second) key, uint draw, uint what) => Draw(key, draw, what, 0);
+
+    /// <summary>A random value in whole milliseconds, half up: the same on every machine but for a value next to a half. [ms]</summary>
+    /// <param name="key">The key of the draws.</param>
+    /// <param name="draw">The number of the draw.</param>
+    /// <param name="what">What is drawn.</param>
+    /// <param name="part">Which part of it: a stage, a try.</param>
+    public long DrawMs((uint First, uint Second) key, uint draw, uint what, uint part) =>
+        (long)Floor(1000 * Draw(key, draw, what, part) + 0.5);
+
+    private double Draw((uint First, uint Second) key, uint draw, uint what, uint part)
     {
         if (Spread == Spread.LogNormal)
         {
-            return Longest > Likely ? Likely * Exp(Sigma * Gauss(Philox.Uniform(key, (draw, what, 0, 0)))) : Likely;
+            return Longest > Likely ? Likely * Exp(Sigma * Gauss(Philox.Uniform(key, (draw, what, 0, part)))) : Likely;
         }
 
         if (Longest <= Shortest)
@@ -72,20 +107,20 @@ public readonly record struct ThreePoint(double Shortest, double Likely, double 
         var width = Longest - Shortest;
         var peak = (Likely - Shortest) / width;
         return Shortest + width * (Spread == Spread.Triangle
-            ? Triangle(peak, Philox.Uniform(key, (draw, what, 0, 0)).First)
-            : Pert(peak, key, draw, what));
+            ? Triangle(peak, Philox.Uniform(key, (draw, what, 0, part)).First)
+            : Pert(peak, key, draw, what, part));
     }
 
     private static double Triangle(double peak, double u) => u < peak ? Sqrt(u * peak) : 1 - Sqrt((1 - u) * (1 - peak));
 
     // By rejection under the density's peak: two or three tries.
-    private static double Pert(double peak, (uint First, uint Second) key, uint draw, uint what)
+    private static double Pert(double peak, (uint First, uint Second) key, uint draw, uint what, uint part)
     {
         var (before, after) = (4 * peak, 4 * (1 - peak));
         var most = Power(peak, before) * Power(1 - peak, after);
         for (var attempt = 0u; ; attempt++)
         {
-            var (x, u) = Philox.Uniform(key, (draw, what, attempt, 0));
+            var (x, u) = Philox.Uniform(key, (draw, what, attempt, part));
             if (u * most <= Power(x, before) * Power(1 - x, after))
             {
                 return x;
