@@ -15,7 +15,7 @@ internal sealed class CallCommand
     public CallCommand(MethodDescriptor method, Mentions mentions, Terminal terminal)
     {
         (Method, _terminal) = (method, terminal);
-        _builtIns = new(PictureFile.IsIn(method));
+        _builtIns = new(AnswerFiles.Of(method));
         Options = new(method, mentions);
         Command = new(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)));
         _builtIns.AddTo(Command);
@@ -98,10 +98,15 @@ internal sealed class CallCommand
         }
 
         using var client = _builtIns.Host.Connect(parsed);
-        var answer = await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
-        if (PictureFile.IsIn(Method) && parsed.GetValue(_builtIns.Picture) is { } path)
+        var answer = Method.IsServerStreaming
+            ? await CallProgress.LastAsync(client.StreamAsync(Method, request, cancellation), _terminal).ConfigureAwait(false)
+            : await client.CallAsync(Method, request, cancellation).ConfigureAwait(false);
+        foreach (var (field, option) in _builtIns.Files)
         {
-            await PictureFile.SaveAsync(answer, path, cancellation).ConfigureAwait(false);
+            if (parsed.GetValue(option) is { } path)
+            {
+                await AnswerFiles.SaveAsync(answer, field, path, cancellation).ConfigureAwait(false);
+            }
         }
 
         if (!parsed.GetValue(_builtIns.Quiet))
@@ -121,6 +126,9 @@ internal sealed class CallCommand
                 break;
             case OutputForm.Working:
                 WorkingText.Write(answer, _terminal.Output);
+                break;
+            case OutputForm.Table when AnswerFiles.TextOf(answer) is { } text:
+                _terminal.Output.Write(text);
                 break;
             default:
                 AnswerTable.Write(

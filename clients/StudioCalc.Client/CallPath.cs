@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Grpc.Core;
 using Grpc.Core.Interceptors;
 
@@ -28,22 +29,51 @@ internal sealed class CallPath(
         {
             return await running.ResponseAsync.ConfigureAwait(false);
         }
-        catch (RpcException error) when (error.StatusCode == StatusCode.Cancelled && cancellationToken.IsCancellationRequested)
+        catch (RpcException error)
         {
-            throw new OperationCanceledException("The call was cancelled.", error, cancellationToken);
+            throw await ErrorAsync(error, running.ResponseHeadersAsync, cancellationToken).ConfigureAwait(false);
+        }
+    }
+
+    /// <summary>The same for a call that answers with a stream. It starts when its answers are asked for; letting go of them ends it.</summary>
+    public IAsyncEnumerable<TResponse> StreamAsync<TRequest, TResponse>(
+        Func<TRequest, CallOptions, AsyncServerStreamingCall<TResponse>> call, TRequest request, CancellationToken cancellationToken)
+        where TRequest : class
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return AnswersAsync(call, request, cancellationToken);
+    }
+
+    private async IAsyncEnumerable<TResponse> AnswersAsync<TRequest, TResponse>(
+        Func<TRequest, CallOptions, AsyncServerStreamingCall<TResponse>> call, TRequest request,
+        [EnumeratorCancellation] CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        using var running = call(request, new(headers, Deadline(), cancellationToken));
+        while (await NextAsync(running, cancellationToken).ConfigureAwait(false))
+        {
+            yield return running.ResponseStream.Current;
+        }
+    }
+
+    private async Task<bool> NextAsync<TResponse>(AsyncServerStreamingCall<TResponse> running, CancellationToken cancellationToken)
+    {
+        try
+        {
+            return await running.ResponseStream.MoveNext(cancellationToken).ConfigureAwait(false);
         }
         catch (RpcException error)
         {
-            throw Errors.Of(error, await HeadersAsync(running).ConfigureAwait(false), timeout, connections?.Trouble);
+            throw await ErrorAsync(error, running.ResponseHeadersAsync, cancellationToken).ConfigureAwait(false);
         }
     }
 
+    private async Task<Exception> ErrorAsync(RpcException error, Task<Metadata> answered, CancellationToken cancellationToken) =>
+        error.StatusCode == StatusCode.Cancelled && cancellationToken.IsCancellationRequested
+            ? new OperationCanceledException("The call was cancelled.", error, cancellationToken)
+            : Errors.Of(
+                error, answered.IsCompletedSuccessfully ? await answered.ConfigureAwait(false) : null, timeout, connections?.Trouble);
+
     private DateTime? Deadline() =>
         timeout == Timeout.InfiniteTimeSpan ? null : TimeProvider.System.GetUtcNow().UtcDateTime + timeout;
-
-    private static async Task<Metadata?> HeadersAsync<TResponse>(AsyncUnaryCall<TResponse> call)
-    {
-        var headers = call.ResponseHeadersAsync;
-        return headers.IsCompletedSuccessfully ? await headers.ConfigureAwait(false) : null;
-    }
 }

@@ -8,11 +8,11 @@ namespace StudioCalc.Client;
 /// <summary>Answers calls from functions by the type of the request, and keeps what was asked.</summary>
 internal sealed class FakeCallInvoker : CallInvoker
 {
-    private readonly ConcurrentDictionary<Type, Func<IMessage, IMessage>> _answers = new();
+    private readonly ConcurrentDictionary<Type, Func<IMessage, IEnumerable<IMessage>>> _answers = new();
 
     public ConcurrentQueue<IMessage> Requests { get; } = new();
 
-    public void Set(Type request, Func<IMessage, IMessage> answer) => _answers[request] = answer;
+    public void Set(Type request, Func<IMessage, IEnumerable<IMessage>> answer) => _answers[request] = answer;
 
     public override AsyncUnaryCall<TResponse> AsyncUnaryCall<TRequest, TResponse>(
         Method<TRequest, TResponse> method, string? host, CallOptions options, TRequest request)
@@ -31,16 +31,33 @@ internal sealed class FakeCallInvoker : CallInvoker
         AnswerAsync(method, request).GetAwaiter().GetResult();
 
     public override AsyncServerStreamingCall<TResponse> AsyncServerStreamingCall<TRequest, TResponse>(
-        Method<TRequest, TResponse> method, string? host, CallOptions options, TRequest request) => throw OnlyUnary();
+        Method<TRequest, TResponse> method, string? host, CallOptions options, TRequest request)
+    {
+        var answers = new FakeAnswers<TResponse>(Answers<TRequest, TResponse>(method, request));
+        return new(answers, Task.FromResult(Metadata.Empty), () => answers.Status, static () => Metadata.Empty, static () => { });
+    }
 
     public override AsyncClientStreamingCall<TRequest, TResponse> AsyncClientStreamingCall<TRequest, TResponse>(
-        Method<TRequest, TResponse> method, string? host, CallOptions options) => throw OnlyUnary();
+        Method<TRequest, TResponse> method, string? host, CallOptions options) => throw OneRequest();
 
     public override AsyncDuplexStreamingCall<TRequest, TResponse> AsyncDuplexStreamingCall<TRequest, TResponse>(
-        Method<TRequest, TResponse> method, string? host, CallOptions options) => throw OnlyUnary();
+        Method<TRequest, TResponse> method, string? host, CallOptions options) => throw OneRequest();
 
-    // Both messages are copied, as the wire would do.
     private Task<TResponse> AnswerAsync<TRequest, TResponse>(Method<TRequest, TResponse> method, TRequest request)
+        where TRequest : class
+    {
+        try
+        {
+            return Task.FromResult(Answers<TRequest, TResponse>(method, request).First());
+        }
+        catch (RpcException error)
+        {
+            return Task.FromException<TResponse>(error);
+        }
+    }
+
+    // All messages are copied, as the wire would do.
+    private IEnumerable<TResponse> Answers<TRequest, TResponse>(Method<TRequest, TResponse> method, TRequest request)
         where TRequest : class
     {
         var received = (IMessage)((IDeepCloneable<TRequest>)request).Clone();
@@ -51,19 +68,14 @@ internal sealed class FakeCallInvoker : CallInvoker
 
         if (!_answers.TryGetValue(typeof(TRequest), out var answer))
         {
-            return Task.FromException<TResponse>(
-                new RpcException(new(StatusCode.Unimplemented, $"No answer is set for {method.Name}.")));
+            throw new RpcException(new(StatusCode.Unimplemented, $"No answer is set for {method.Name}."));
         }
 
-        try
+        foreach (var message in answer(received))
         {
-            return Task.FromResult(((IDeepCloneable<TResponse>)answer(received)).Clone());
-        }
-        catch (RpcException error)
-        {
-            return Task.FromException<TResponse>(error);
+            yield return ((IDeepCloneable<TResponse>)message).Clone();
         }
     }
 
-    private static NotSupportedException OnlyUnary() => new("The contract has unary calls only.");
+    private static NotSupportedException OneRequest() => new("Every call of the contract takes one request.");
 }

@@ -1,4 +1,5 @@
 using Google.Protobuf;
+using Google.Protobuf.Reflection;
 using Grpc.Core;
 using StudioCalc.Contracts;
 using StudioCalc.V1;
@@ -21,21 +22,24 @@ public sealed class FakeStudioCalc
     /// <summary>Copies of all requests, in the order in which they came.</summary>
     public IReadOnlyList<IMessage> Requests => [.. _invoker.Requests];
 
-    /// <summary>Sets the answer to a request.</summary>
+    /// <summary>Sets the answer to a request; where the call answers with a stream, its only message.</summary>
     /// <exception cref="ArgumentException">No call takes the one and gives the other.</exception>
     public FakeStudioCalc Answer<TRequest, TResponse>(Func<TRequest, TResponse> answer)
         where TRequest : class, IMessage<TRequest>
         where TResponse : class, IMessage<TResponse>
     {
         ArgumentNullException.ThrowIfNull(answer);
-        if (!Contract.Services.SelectMany(service => service.Methods).Any(
-            method => method.InputType.ClrType == typeof(TRequest) && method.OutputType.ClrType == typeof(TResponse)))
-        {
-            throw new ArgumentException($"No call takes {typeof(TRequest).Name} and gives {typeof(TResponse).Name}.", nameof(answer));
-        }
+        return Set<TRequest, TResponse>(request => [answer(request)], method => true);
+    }
 
-        _invoker.Set(typeof(TRequest), request => answer((TRequest)request));
-        return this;
+    /// <summary>Sets the answers of a call that answers with a stream.</summary>
+    /// <exception cref="ArgumentException">No call takes the one and gives a stream of the other.</exception>
+    public FakeStudioCalc AnswerStream<TRequest, TResponse>(Func<TRequest, IEnumerable<TResponse>> answers)
+        where TRequest : class, IMessage<TRequest>
+        where TResponse : class, IMessage<TResponse>
+    {
+        ArgumentNullException.ThrowIfNull(answers);
+        return Set(answers, method => method.IsServerStreaming);
     }
 
     /// <summary>Refuses a request because of one field.</summary>
@@ -65,6 +69,20 @@ public sealed class FakeStudioCalc
         where TRequest : class, IMessage<TRequest>
     {
         _invoker.Set(typeof(TRequest), _ => throw new RpcException(new(code, detail)));
+        return this;
+    }
+
+    private FakeStudioCalc Set<TRequest, TResponse>(Func<TRequest, IEnumerable<TResponse>> answers, Func<MethodDescriptor, bool> allowed)
+        where TRequest : class, IMessage<TRequest>
+        where TResponse : class, IMessage<TResponse>
+    {
+        if (!Contract.Services.SelectMany(service => service.Methods).Where(allowed).Any(
+            method => method.InputType.ClrType == typeof(TRequest) && method.OutputType.ClrType == typeof(TResponse)))
+        {
+            throw new ArgumentException($"No such call takes {typeof(TRequest).Name} and gives {typeof(TResponse).Name}.", nameof(answers));
+        }
+
+        _invoker.Set(typeof(TRequest), request => answers((TRequest)request));
         return this;
     }
 }

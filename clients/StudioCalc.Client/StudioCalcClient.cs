@@ -41,6 +41,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
         Freshness = new(calls);
         LightingRatio = new(calls);
         PlateView = new(calls);
+        ShootPlan = new(calls);
     }
 
     /// <summary>What the host can do and how far.</summary>
@@ -64,6 +65,9 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
     /// <summary>What a camera angle shows of a dish.</summary>
     public virtual PlateViewClient PlateView { get; }
 
+    /// <summary>Order, times and promises of a day of shooting.</summary>
+    public virtual ShootPlanClient ShootPlan { get; }
+
     /// <summary>Makes a client of the host at <paramref name="address"/>. It connects with the first call.</summary>
     /// <exception cref="ArgumentException">The address is neither http nor https.</exception>
     public static StudioCalcClient Connect(Uri address) => Connect(new StudioCalcClientOptions { Address = address });
@@ -80,7 +84,7 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
     }
 
     /// <summary>Makes any call of the contract by its descriptor, for tools that are told by the contract.</summary>
-    /// <param name="method">The call; the services' descriptors hold it.</param>
+    /// <param name="method">The call; the services' descriptors hold it. Not one that answers with a stream.</param>
     /// <param name="request">A message of the call's request type.</param>
     /// <param name="cancellationToken">Cancels the call.</param>
     /// <exception cref="InvalidRequestException">Fields of the request are refused; the exception names each.</exception>
@@ -89,7 +93,25 @@ public class StudioCalcClient : IDisposable, IAsyncDisposable
     public virtual Task<IMessage> CallAsync(MethodDescriptor method, IMessage request, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(method);
-        return UntypedCall.Of(method).RunAsync(_calls, request, cancellationToken);
+        return method.IsServerStreaming
+            ? throw new ArgumentException($"{method.Name} answers with a stream.", nameof(method))
+            : UntypedCall.Of(method).RunAsync(_calls, request, cancellationToken);
+    }
+
+    /// <summary>Makes any call of the contract that answers with a stream by its descriptor.</summary>
+    /// <param name="method">The call; the services' descriptors hold it.</param>
+    /// <param name="request">A message of the call's request type.</param>
+    /// <param name="cancellationToken">Cancels the call.</param>
+    /// <returns>The answers as they come. The call starts when the first is asked for.</returns>
+    /// <exception cref="InvalidRequestException">Fields of the request are refused; the exception names each.</exception>
+    /// <exception cref="StudioCalcException">The call ended without all its answers.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public virtual IAsyncEnumerable<IMessage> StreamAsync(MethodDescriptor method, IMessage request, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(method);
+        return method.IsServerStreaming
+            ? UntypedCall.Of(method).StreamAsync(_calls, request, cancellationToken)
+            : throw new ArgumentException($"{method.Name} has one answer.", nameof(method));
     }
 
     /// <summary>Waits until the host is up and says that it serves.</summary>

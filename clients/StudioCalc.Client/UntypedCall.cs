@@ -14,6 +14,8 @@ internal abstract class UntypedCall
         typeof(UntypedCall<,>).MakeGenericType(method.InputType.ClrType, method.OutputType.ClrType), method)!);
 
     public abstract Task<IMessage> RunAsync(CallPath calls, IMessage request, CancellationToken cancellationToken);
+
+    public abstract IAsyncEnumerable<IMessage> StreamAsync(CallPath calls, IMessage request, CancellationToken cancellationToken);
 }
 
 /// <summary>The same with its types.</summary>
@@ -22,13 +24,19 @@ internal sealed class UntypedCall<TRequest, TResponse>(MethodDescriptor descript
     where TResponse : class, IMessage<TResponse>, new()
 {
     private readonly Method<TRequest, TResponse> _method = new(
-        MethodType.Unary, descriptor.Service.FullName, descriptor.Name, MarshallerOf<TRequest>(), MarshallerOf<TResponse>());
+        descriptor.IsServerStreaming ? MethodType.ServerStreaming : MethodType.Unary, descriptor.Service.FullName, descriptor.Name, MarshallerOf<TRequest>(), MarshallerOf<TResponse>());
 
     public override async Task<IMessage> RunAsync(CallPath calls, IMessage request, CancellationToken cancellationToken) =>
         await calls.RunAsync<TRequest, TResponse>(
-            (message, options) => calls.Invoker.AsyncUnaryCall(_method, null, options, message),
-            request as TRequest ?? throw new ArgumentException($"The call takes a {descriptor.InputType.Name}.", nameof(request)),
-            cancellationToken).ConfigureAwait(false);
+            (message, options) => calls.Invoker.AsyncUnaryCall(_method, null, options, message), Typed(request), cancellationToken)
+            .ConfigureAwait(false);
+
+    public override IAsyncEnumerable<IMessage> StreamAsync(CallPath calls, IMessage request, CancellationToken cancellationToken) =>
+        calls.StreamAsync<TRequest, TResponse>(
+            (message, options) => calls.Invoker.AsyncServerStreamingCall(_method, null, options, message), Typed(request), cancellationToken);
+
+    private TRequest Typed(IMessage request) =>
+        request as TRequest ?? throw new ArgumentException($"The call takes a {descriptor.InputType.Name}.", nameof(request));
 
     private static Marshaller<T> MarshallerOf<T>()
         where T : class, IMessage<T>, new()

@@ -24,6 +24,7 @@ public static class Contract
         LightingRatioReflection.Descriptor,
         OpticsReflection.Descriptor,
         PlateViewReflection.Descriptor,
+        ShootPlanReflection.Descriptor,
     ];
 
     /// <summary>The services of the contract.</summary>

@@ -139,7 +139,7 @@ internal sealed class Sheet
     public override string ToString() => _root.ToString();
 
     // Names come from callers; what XML cannot hold is shown as the sign for it.
-    private static string Readable(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
+    public static string Readable(string text) => string.Concat(text.EnumerateRunes().Select(rune =>
         rune.Value < ' ' || rune.Value is 0xFFFE or 0xFFFF ? "\uFFFD" : rune.ToString()));
 
     private static XElement Box(double x, double y, double width, double height) =>

@@ -13,6 +13,7 @@ public static class ServiceCatalogue
     [
         typeof(CapabilitiesAdapter), typeof(DepthOfFieldAdapter), typeof(ExposureAdapter), typeof(FillPlacementAdapter),
         typeof(FreshnessAdapter), typeof(LightingRatioAdapter), typeof(PlateViewAdapter),
+        typeof(ShootPlanAdapter),
     ];
 
     /// <summary>Binds every service to a new adapter.</summary>
@@ -25,5 +26,6 @@ public static class ServiceCatalogue
         FreshnessService.BindService(binder, new FreshnessAdapter());
         LightingRatioService.BindService(binder, new LightingRatioAdapter());
         PlateViewService.BindService(binder, new PlateViewAdapter());
+        ShootPlanService.BindService(binder, new ShootPlanAdapter());
     }
 }

@@ -21,7 +21,47 @@ public sealed class CommandLineTests
     }
 
     [Fact]
-    public async Task Readme_ShowsWhatItsFirstCommandPrints()
+    public async Task Readme_ShowsHowTheAnswerOfItsFirstCommandBegins_AndTheCommandWritesTheSheet()
+    {
+        var readme = (await File.ReadAllTextAsync(RepositoryRoot.At("README.md"))).ReplaceLineEndings("\n");
+        var shown = readme.Split("```text\n").Skip(1).Take(2).Select(part => part.Split("```", 2)[0]).ToList();
+        var (page, calendar) = (Path.GetTempFileName(), Path.GetTempFileName());
+        try
+        {
+            var run = await Tool.Run(
+                ["shoot-plan", "render-call-sheet", "--request", Tool.Sample("render-call-sheet"), "--html", page, "--calendar", calendar]);
+
+            Assert.Equal(ExitCode.Reached, run.Code);
+            Assert.Empty(run.Errors);
+            Assert.StartsWith(shown[0], run.Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+            Assert.Contains(shown[1], run.Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+            Assert.StartsWith("<!DOCTYPE html>", await File.ReadAllTextAsync(page), StringComparison.Ordinal);
+            Assert.StartsWith("BEGIN:VCALENDAR\r\n", await File.ReadAllTextAsync(calendar), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(page);
+            File.Delete(calendar);
+        }
+    }
+
+    [Fact]
+    public async Task Stream_ShowsItsProgress_AndPrintsItsLastMessage()
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        var terminal = new Terminal(TextReader.Null, output, errors, ShowsProgress: true);
+
+        var code = await new CommandLine(terminal).RunAsync(["shoot-plan", "stream-plan", "--request", Tool.Sample("stream-plan"), "--output", "json"]);
+
+        Assert.Equal(ExitCode.Reached, code);
+        Assert.Matches(@"\rSetups 0 %.*\rShots \d+ %.*\rOrder 30 %.*\rSimulation \d+ %.*\r +\r\z", errors.ToString());
+        Assert.Contains("\"plan\"", output.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("progress", output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Readme_ShowsWhatItsCommandForOneNumberPrints()
     {
         var readme = await File.ReadAllTextAsync(RepositoryRoot.At("README.md"));
 

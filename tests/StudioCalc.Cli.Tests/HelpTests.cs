@@ -20,7 +20,9 @@ public sealed class HelpTests
         Assert.Equal(ExitCode.Reached, run.Code);
         Assert.NotEmpty(run.Output);
         Assert.DoesNotContain('\e', run.Output);
-        Assert.All(run.Output.Split(Environment.NewLine), line => Assert.InRange(line.Length, 0, 100));
+
+        // The path of a field deep in a plan may be longer by itself; nothing else stands on its line.
+        Assert.All(run.Output.Split(Environment.NewLine), line => Assert.True(line.Length <= 100 || IsOneOption(line), line));
     }
 
     [Fact]
@@ -30,7 +32,7 @@ public sealed class HelpTests
 
         Assert.All(Tool.Calls, call => Assert.Matches(
             $"(?m)^  {Words.Kebab(Contracts.Contract.SubjectOf(call.Service))} {Words.Kebab(Contracts.Contract.VerbOf(call))}( |$)", page));
-        Assert.All(new BuiltIns(hasPicture: false).All, option => Assert.Contains(option.Name, page, StringComparison.Ordinal));
+        Assert.All(new BuiltIns([]).All, option => Assert.Contains(option.Name, page, StringComparison.Ordinal));
         Assert.All(ExitCode.Meanings, code => Assert.Contains(code.Meaning, page, StringComparison.Ordinal));
         Assert.All(UnitSuffix.Kinds, kind => Assert.Contains(kind.Choice, page, StringComparison.Ordinal));
     }
@@ -86,4 +88,6 @@ public sealed class HelpTests
         var command = lines.Skip(lines.IndexOf("Example")).SkipWhile(line => !line.StartsWith("  studiocalc ", StringComparison.Ordinal)).TakeWhile(line => line.Length > 0);
         return string.Join('\n', command).Trim()["studiocalc ".Length..];
     }
+
+    private static bool IsOneOption(string line) => line.TrimStart() is var text && text.StartsWith("--", StringComparison.Ordinal) && !text.Contains("  ", StringComparison.Ordinal);
 }

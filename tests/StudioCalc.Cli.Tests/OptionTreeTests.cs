@@ -13,7 +13,7 @@ public sealed class OptionTreeTests
     public void Options_OfACall_HaveNamesThatNoOtherHas(string name)
     {
         var typed = All(name).Where(spec => spec.IsTyped).Select(spec => spec.Name);
-        var builtIn = new BuiltIns(hasPicture: true).All.SelectMany(option => option.Aliases.Append(option.Name));
+        var builtIn = new BuiltIns(AnswerFiles.Of(Tool.Call(name))).All.SelectMany(option => option.Aliases.Append(option.Name));
 
         var twice = typed.Concat(builtIn).Concat(OfEveryCommand).GroupBy(option => option).Where(group => group.Count() > 1);
 

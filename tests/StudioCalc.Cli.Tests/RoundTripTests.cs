@@ -49,7 +49,8 @@ public sealed class RoundTripTests
             request =>
             {
                 var (read, refusals) = Tool.Read(call, [.. RequestWriter.Write(request).SelectMany(option => option)]);
-                return refusals.Count == 0 && read.Equals(request);
+                Assert.Empty(refusals);
+                Assert.Equal(request, read);
             },
             iter: 40,
             threads: 1);

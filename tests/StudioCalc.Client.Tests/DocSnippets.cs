@@ -126,6 +126,29 @@ public sealed class DocSnippets : IAsyncLifetime
         Assert.NotNull(provider.GetRequiredService<StudioCalcClient>());
     }
 
+    [Fact]
+    public async Task Stream_OfAPlan_TellsProgressAndThePlan()
+    {
+        var client = EmbeddedStudioCalc.Create();
+        var request = Samples.Read<PlanShootRequest>("plan-shoot.json");
+        var lines = new List<string>();
+        // snippet: stream
+        await foreach (var message in client.ShootPlan.StreamPlanAsync(new() { Plan = request }))
+        {
+            if (message.Progress is { } progress)
+            {
+                lines.Add($"{progress.Step}: {100 * progress.DoneShare:0} %");
+            }
+            else
+            {
+                lines.Add($"{message.Plan.Order.Solution?.Shots.Count} shots in order");
+            }
+        }
+        // end snippet
+        Assert.Equal("Setups: 0 %", lines[0]);
+        Assert.Equal("12 shots in order", lines[^1]);
+    }
+
     // snippet: user
     public sealed class PowerCard(StudioCalcClient client)
     {

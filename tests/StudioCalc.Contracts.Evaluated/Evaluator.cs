@@ -14,7 +14,7 @@ public static class Evaluator
         AnswerReflection.Descriptor, CameraReflection.Descriptor, CapabilitiesReflection.Descriptor, DepthOfFieldReflection.Descriptor,
         FillPlacementReflection.Descriptor, FreshnessReflection.Descriptor,
         ExposureReflection.Descriptor, GeometryReflection.Descriptor, LightReflection.Descriptor, LightingRatioReflection.Descriptor,
-        OpticsReflection.Descriptor, PlateViewReflection.Descriptor,
+        OpticsReflection.Descriptor, PlateViewReflection.Descriptor, ShootPlanReflection.Descriptor,
     }.SelectMany(file => file.MessageTypes).ToDictionary(type => type.FullName, StringComparer.Ordinal);
 
     /// <summary>The broken rules of a message in its binary form, each as the field's path and the rule's identifier.</summary>

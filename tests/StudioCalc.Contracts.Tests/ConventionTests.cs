@@ -12,6 +12,8 @@ public sealed partial class ConventionTests
         "_mm", "_um", "_s", "_lx", "_lx_s", "_cd_per_m2", "_deg", "_stops", "_j", "_celsius", "_g", "_k", "_m_per_s",
         "_w_per_m2_k", "_w_per_m_k", "_j_per_kg_k", "_kg_per_m3", "_hz", "_mired", "_per_mm",
 
+        "_w", "_v", "_a", "_mb", "_gb", "_mb_per_s", "_mbit_per_s",
+
         // From 0 to 1.
         "_share", "_shares",
     ];
@@ -41,6 +43,11 @@ public sealed partial class ConventionTests
         // Plate view.
         "main_in_front", "main_large", "components_show", "insides_open", "depth_fits", "weight", "score", "scores",
         "refractive_index", "share_at_centre_elevation",
+
+        // Shoot plan.
+        "plate_chance", "power_factor", "confidence", "reached_chance", "longest_factor", "shots_per_hour", "mean_shots_per_hour", "keepers_per_hour",
+        "frames_per_hour", "mean_finished_shots", "mean_missed_shots", "budget_break_chance", "budget_break_chance_error",
+        "mean_made_again", "mean_given_up", "bottleneck_shots_per_hour", "mean_tries", "low", "high",
 
         // Metres times f-number: no length.
         "guide_number_m", "first_guide_number_m",
@@ -133,9 +140,17 @@ public sealed partial class ConventionTests
         .Select(method => method.FullName));
 
     [Fact]
-    public void EveryMethod_IsReachedByHttpUnderItsSubject()
+    public void EveryMethodThatAnswersWithAStream_HasNoRoute() => Assert.Empty(Methods
+        .Where(method => method.IsServerStreaming && method.GetOptions().GetExtension(AnnotationsExtensions.Http) is not null)
+        .Select(method => method.FullName));
+
+    [Fact]
+    public void EveryMethod_TakesOneRequest() => Assert.Empty(Methods.Where(method => method.IsClientStreaming).Select(method => method.FullName));
+
+    [Fact]
+    public void EveryOtherMethod_IsReachedByHttpUnderItsSubject()
     {
-        foreach (var method in Methods)
+        foreach (var method in Methods.Where(method => !method.IsServerStreaming))
         {
             var rule = method.GetOptions().GetExtension(AnnotationsExtensions.Http);
             Assert.NotNull(rule);

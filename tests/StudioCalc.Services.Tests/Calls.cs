@@ -24,6 +24,8 @@ internal static class Calls
 
     public static readonly PlateViewService.PlateViewServiceClient PlateView = new(new InProcessCallInvoker());
 
+    public static readonly ShootPlanService.ShootPlanServiceClient ShootPlan = new(new InProcessCallInvoker());
+
     public static readonly LightingRatioService.LightingRatioServiceClient LightingRatio = new(new InProcessCallInvoker());
 
     /// <summary>The method that a short name such as <c>ExposureService.EvaluateExposure</c> means.</summary>
@@ -31,11 +33,27 @@ internal static class Calls
         Contract.Services.SelectMany(service => service.Methods).SingleOrDefault(method => $"{method.Service.Name}.{method.Name}" == name)
         ?? throw new KeyNotFoundException($"The contract has no call {name}.");
 
+    /// <summary>The answer; the last one of a stream.</summary>
     public static async Task<IMessage> CallAsync(MethodDescriptor method, IMessage request)
     {
         var name = Contract.FullMethodName(method);
         using var context = new InProcessCallContext(name, null, null, CancellationToken.None);
-        return await Methods.CallAsync(name, request, context);
+        if (!method.IsServerStreaming)
+        {
+            return await Methods.CallAsync(name, request, context);
+        }
+
+        IMessage? last = null;
+        await Methods.StreamAsync(
+            name,
+            request,
+            answer =>
+            {
+                last = answer;
+                return Task.CompletedTask;
+            },
+            context);
+        return last!;
     }
 
     public static T Parse<T>(string json)

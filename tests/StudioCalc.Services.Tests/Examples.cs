@@ -8,6 +8,12 @@ internal static class Examples
 {
     public static EvaluateExposureRequest Exposure() => Read<EvaluateExposureRequest>("evaluate-exposure.json");
 
+    public static PlanShootRequest Plan() => Read<PlanShootRequest>("plan-shoot.json");
+
+    public static StreamPlanRequest StreamedPlan() => Read<StreamPlanRequest>("stream-plan.json");
+
+    public static RenderCallSheetRequest CallSheet() => Read<RenderCallSheetRequest>("render-call-sheet.json");
+
     public static BalanceFillRequest Balance() => Read<BalanceFillRequest>("balance-fill.json");
 
     public static CompareReadingsRequest Compare() => Read<CompareReadingsRequest>("compare-readings.json");
@@ -91,6 +97,20 @@ internal static class Examples
     public static SuggestMoveRequest Move() => Read<SuggestMoveRequest>("suggest-move.json");
 
     public static RenderViewRequest Render() => Read<RenderViewRequest>("render-view.json");
+
+    public static QuoteShootRequest Quote() => Read<QuoteShootRequest>("quote-shoot.json");
+
+    public static EstimateThroughputRequest Throughput() => Read<EstimateThroughputRequest>("estimate-throughput.json");
+
+    public static EstimatePortionsRequest Portions() => Read<EstimatePortionsRequest>("estimate-portions.json");
+
+    public static EstimateHandoverRequest Handover() => Read<EstimateHandoverRequest>("estimate-handover.json");
+
+    public static CheckCircuitRequest Circuit() => Read<CheckCircuitRequest>("check-circuit.json");
+
+    public static SequenceShootRequest Sequence() => Read<SequenceShootRequest>("sequence-shoot.json");
+
+    public static ReplanShootRequest Replan() => Read<ReplanShootRequest>("replan-shoot.json");
 
     private static T Read<T>(string file)
         where T : Google.Protobuf.IMessage, new() => Calls.Parse<T>(File.ReadAllText(RepositoryRoot.At("docs", "examples", file)));

@@ -1,9 +1,10 @@
 using System.CommandLine;
+using Google.Protobuf.Reflection;
 
 namespace StudioCalc.Cli;
 
 /// <summary>The options that every call has, beside those of its request.</summary>
-internal sealed class BuiltIns(bool hasPicture)
+internal sealed class BuiltIns(IReadOnlyList<FieldDescriptor> files)
 {
     public Option<string?> Request { get; } = new("--request", "-r")
     {
@@ -29,11 +30,13 @@ internal sealed class BuiltIns(bool hasPicture)
         Description = "No bold and no colour on a terminal either. The environment variable NO_COLOR does the same.",
     };
 
-    public Option<string?> Picture { get; } = new("--picture")
-    {
-        Description = "Writes the picture of the answer to a file.",
-        HelpName = "file",
-    };
+    /// <summary>An option for each field of the answer that may be written to a file.</summary>
+    public IReadOnlyList<(FieldDescriptor Field, Option<string?> Option)> Files { get; } =
+        [.. files.Select(field => (field, new Option<string?>(AnswerFiles.OptionOf(field))
+        {
+            Description = $"Writes the {Words.Label(field)} of the answer to a file.",
+            HelpName = "file",
+        }))];
 
     public HostOptions Host { get; } = new();
 
@@ -42,7 +45,7 @@ internal sealed class BuiltIns(bool hasPicture)
         Description = "Prints a sample request as JSON, ready for --request, and does nothing else.",
     };
 
-    public IReadOnlyList<Option> All => [Request, Output, Units, .. hasPicture ? [Picture] : Array.Empty<Option>(), .. Host.All, Quiet, NoColour, Example];
+    public IReadOnlyList<Option> All => [Request, Output, Units, .. Files.Select(file => file.Option), .. Host.All, Quiet, NoColour, Example];
 
     /// <summary>Puts the options and their checks on a command.</summary>
     public void AddTo(Command command)

@@ -75,6 +75,9 @@ internal sealed class AnswerTable
         var label = Words.Sentence(Words.Label(field));
         switch (value)
         {
+            case IMessage document when AnswerFiles.Show(field, document) is { } file:
+                Row(indent, label, file);
+                break;
             case IMessage message when ShortForms.Of(message) is { } text:
                 Row(indent, label, text);
                 break;

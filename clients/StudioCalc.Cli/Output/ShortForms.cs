@@ -20,7 +20,6 @@ internal static class ShortForms
             $"{(ratio.KeyToFill < 1 ? $"1:{1 / ratio.KeyToFill:0.##}" : $"{ratio.KeyToFill:0.##}:1")} key to fill; {ratio.KeyPlusFillToFill:0.##}:1 key and fill to fill, where both reach"),
         Duration time => TimeShape.Show(time),
         Timestamp moment => moment.ToDateTime().ToString("yyyy-MM-dd HH:mm:ss 'UTC'", CultureInfo.InvariantCulture),
-        Picture picture => $"{picture.MediaType}; --picture {picture.FileName} writes it to a file",
         _ => null,
     };
 }

@@ -117,6 +117,19 @@ internal sealed record QuantityKind(string Name, params Unit[] Units)
         new(DensityUnit.KilogramPerCubicMeter, 1, "kg/m³", "kg/m3"),
         new(DensityUnit.GramPerCubicCentimeter, 1, "g/cm³", "g/cm3"));
 
+    // The units library counts power and data in decimal digits, which drops some of a double's.
+    public static QuantityKind Power { get; } = new("power", new(null, 1, "W"), new(null, 1000, "kW"));
+
+    public static QuantityKind Voltage { get; } = new("voltage", new Unit(ElectricPotentialUnit.Volt, 1, "V"));
+
+    public static QuantityKind Current { get; } = new("current", new Unit(ElectricCurrentUnit.Ampere, 1, "A"));
+
+    /// <summary>Data, in decimal units as on a card's label.</summary>
+    public static QuantityKind Data { get; } = new("data", new(null, 1, "MB"), new(null, 1000, "GB"));
+
+    public static QuantityKind DataRate { get; } = new(
+        "data rate", new(null, 1, "MB/s"), new(null, 0.125, "Mbit/s"));
+
     /// <summary>The unit so written; null when it is none of this kind.</summary>
     public Unit? Find(string text)
     {

@@ -11,7 +11,8 @@ internal sealed record Unit(Enum? Known, double Factor, params string[] Spelling
     public string Spelling => Spellings[0];
 
     /// <summary>A value in this unit as one in <paramref name="target"/>, a unit of the same kind.</summary>
-    public double To(Unit target, double value) => Known is { } from && target.Known is { } to
+    public double To(Unit target, double value) => ReferenceEquals(this, target) ? value
+        : Known is { } from && target.Known is { } to
         ? UnitConverter.Convert(value * Factor, from, to) / target.Factor
         : value * Factor / target.Factor;
 

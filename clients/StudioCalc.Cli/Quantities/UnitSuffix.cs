@@ -22,6 +22,8 @@ internal sealed record UnitSuffix(string Ending, QuantityKind Kind, Unit Unit, s
         Of("stops_per_h", QuantityKind.Drift, "stops/h") with { Shown = "stops an hour" },
         Of("w_per_m2_k", QuantityKind.HeatTransfer, "W/(m² K)"), Of("w_per_m_k", QuantityKind.Conductivity, "W/(m K)"),
         Of("j_per_kg_k", QuantityKind.SpecificHeat, "J/(kg K)"), Of("kg_per_m3", QuantityKind.Density, "kg/m³"),
+        Of("w", QuantityKind.Power), Of("v", QuantityKind.Voltage), Of("a", QuantityKind.Current), Of("mb", QuantityKind.Data),
+        Of("gb", QuantityKind.Data), Of("mb_per_s", QuantityKind.DataRate, "MB/s"), Of("mbit_per_s", QuantityKind.DataRate, "Mbit/s"),
     ];
 
     // Long endings hide the short ones that they end in.

@@ -37,10 +37,11 @@ internal static class TimeShape
         return string.Join(' ', parts.Where(part => part.Count > 0).Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Count} {part.Unit}")));
     }
 
-    /// <summary>The time as answers show it, to the minute above an hour.</summary>
+    /// <summary>The time as answers show it; above an hour without seconds where there are none.</summary>
     public static string Show(Duration time) => time.ToTimeSpan() switch
     {
-        { TotalHours: >= 1 } span => string.Create(CultureInfo.InvariantCulture, $"{(int)span.TotalHours} h {span.Minutes} min"),
+        { TotalHours: >= 1, Seconds: 0 } span => string.Create(CultureInfo.InvariantCulture, $"{(int)span.TotalHours} h {span.Minutes} min"),
+        { TotalHours: >= 1 } span => string.Create(CultureInfo.InvariantCulture, $"{(int)span.TotalHours} h {span.Minutes} min {span.Seconds} s"),
         { TotalMinutes: >= 1 } span => string.Create(CultureInfo.InvariantCulture, $"{span.Minutes} min {span.Seconds} s"),
         var span => Units.Number(span.TotalSeconds) + " s",
     };

@@ -9,10 +9,20 @@ internal sealed record HttpRoute(string Path, string Verb, MethodDescriptor Meth
 {
     public static IReadOnlyList<HttpRoute> All { get; } = [.. Contract.Services.SelectMany(service => service.Methods).SelectMany(Of)];
 
+    /// <summary>The routes of a call; none where it answers with a stream, which is for gRPC and gRPC-Web.</summary>
     public static IEnumerable<HttpRoute> Of(MethodDescriptor method)
     {
-        var rule = method.GetOptions()?.GetExtension(AnnotationsExtensions.Http)
-            ?? throw new NotSupportedException($"{method.FullName}: no route for JSON callers.");
+        var rule = method.GetOptions()?.GetExtension(AnnotationsExtensions.Http);
+        if (method.IsServerStreaming)
+        {
+            return rule is null ? [] : throw new NotSupportedException($"{method.FullName}: a call that answers with a stream has no route for JSON callers.");
+        }
+
+        if (rule is null)
+        {
+            throw new NotSupportedException($"{method.FullName}: no route for JSON callers.");
+        }
+
         return rule.AdditionalBindings.Prepend(rule).Select(binding => binding.PatternCase switch
         {
             HttpRule.PatternOneofCase.Post when binding.Body == "*" => new HttpRoute(Literal(binding.Post, method), HttpMethods.Post, method),

@@ -27,8 +27,18 @@ internal sealed class UnreadableMessages(RequestDelegate next)
         public override Task<TResponse> UnaryServerHandler<TRequest, TResponse>(
             TRequest request, ServerCallContext context, UnaryServerMethod<TRequest, TResponse> continuation)
         {
-            context.GetHttpContext().Features.Get<CallNote>()?.IsRead = true;
+            IsRead(context);
             return continuation(request, context);
         }
+
+        public override Task ServerStreamingServerHandler<TRequest, TResponse>(
+            TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context,
+            ServerStreamingServerMethod<TRequest, TResponse> continuation)
+        {
+            IsRead(context);
+            return continuation(request, responseStream, context);
+        }
+
+        private static void IsRead(ServerCallContext context) => context.GetHttpContext().Features.Get<CallNote>()?.IsRead = true;
     }
 }

@@ -49,12 +49,13 @@ internal static class ContractPage
         var sample = EmbeddedDocs.Sample(method) is { } text
             ? $"<details><summary>Sample request</summary>\n<pre><code>{HtmlEncoder.Default.Encode(text)}</code></pre>\n</details>\n"
             : "";
+        var answer = (method.IsServerStreaming ? "a stream of " : "") + ContractTables.Link(method.OutputType);
         return $"""
             <h3 id="call-{method.Name}">{method.Name}</h3>
             <ul>
             {routes}<li>gRPC <code>{Contract.FullMethodName(method)}</code></li>
             </ul>
-            {MarkdownText.Comment(ContractComments.Of(method))}<p>Takes {ContractTables.Link(method.InputType)}, answers {ContractTables.Link(method.OutputType)}.</p>
+            {MarkdownText.Comment(ContractComments.Of(method))}<p>Takes {ContractTables.Link(method.InputType)}, answers {answer}.</p>
             {sample}
             """;
     }

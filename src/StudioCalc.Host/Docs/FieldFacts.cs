@@ -11,13 +11,15 @@ internal static partial class FieldFacts
     private static readonly (string Suffix, string Unit)[] Units =
     [
         ("_cd_per_m2", "cd/m²"), ("_w_per_m2_k", "W/(m² K)"), ("_w_per_m_k", "W/(m K)"), ("_j_per_kg_k", "J/(kg K)"), ("_kg_per_m3", "kg/m³"), ("_m_per_s", "m/s"),
-        ("_lx_s", "lx s"), ("_per_s", "1/s"), ("_per_mm", "1/mm"), ("_stops", "stops"), ("_mired", "mired"), ("_celsius", "°C"), ("_deg", "°"), ("_lx", "lx"),
-        ("_mm", "mm"), ("_um", "µm"), ("_hz", "Hz"), ("_bytes", "bytes"), ("_g", "g"), ("_j", "J"), ("_k", "K"), ("_s", "s"),
+        ("_lx_s", "lx s"), ("_mb_per_s", "MB/s"), ("_mbit_per_s", "Mbit/s"), ("_per_s", "1/s"), ("_per_mm", "1/mm"), ("_stops", "stops"), ("_mired", "mired"), ("_celsius", "°C"), ("_deg", "°"), ("_lx", "lx"),
+        ("_mm", "mm"), ("_um", "µm"), ("_hz", "Hz"), ("_bytes", "bytes"), ("_mb", "MB"), ("_gb", "GB"), ("_w", "W"), ("_v", "V"), ("_a", "A"), ("_g", "g"), ("_j", "J"), ("_k", "K"), ("_s", "s"),
     ];
 
-    private static readonly HashSet<MessageDescriptor> Inputs = Reachable(HttpRoute.All.Select(route => route.Method.InputType));
+    private static readonly IReadOnlyList<MethodDescriptor> Methods = [.. Contract.Services.SelectMany(service => service.Methods)];
 
-    private static readonly HashSet<MessageDescriptor> Outputs = Reachable(HttpRoute.All.Select(route => route.Method.OutputType));
+    private static readonly HashSet<MessageDescriptor> Inputs = Reachable(Methods.Select(method => method.InputType));
+
+    private static readonly HashSet<MessageDescriptor> Outputs = Reachable(Methods.Select(method => method.OutputType));
 
     /// <summary>Whether callers send the message; what no call uses yet counts as sent.</summary>
     public static bool IsSent(MessageDescriptor message) => Inputs.Contains(message) || !Outputs.Contains(message);

@@ -34,6 +34,16 @@ public readonly record struct KeepChance(double Keep, double Miss)
         return new(Normal.Between(low, high), Min(1, Normal.Below(low) + Normal.Below(-high)));
     }
 
+    /// <summary>The chance from how far focus may slip, without bias. A slip below 0 tells how far focus is out already. (62)</summary>
+    /// <param name="forwardMm">How far focus may slip towards the camera. [mm]</param>
+    /// <param name="backMm">How far it may slip away from it; may be infinite. [mm]</param>
+    /// <param name="spreadMm">Spread of focus s, above 0. [mm]</param>
+    public static KeepChance OfSlips(double forwardMm, double backMm, double spreadMm)
+    {
+        var (low, high) = (-forwardMm / Guard.Positive(spreadMm), backMm / spreadMm);
+        return high <= low ? new(0, 1) : new(Normal.Between(low, high), Min(1, Normal.Below(low) + Normal.Below(-high)));
+    }
+
     /// <summary>The same, and follows the sum. (62)</summary>
     /// <param name="nearMm">Sharp depth in front of the focused plane, above 0. [mm]</param>
     /// <param name="farMm">Sharp depth behind it, above 0; may be infinite. [mm]</param>

@@ -6,10 +6,10 @@ namespace StudioCalc.Maths;
 /// <remarks>
 /// <code>
 /// x = (r² + t² - A²) / (2 t)     c = sqrt(r² - x²)                         (23)
-/// V = (r² acos(x / r) + A² acos((t - x) / A) - t c) / (pi r²)              (24)
+/// V = (r² acos(x / r) + A² asin(c / A) - t c) / (pi r²)                    (24)
 /// </code>
 /// <para>t: distance of their middles. r, A: radius of the circle itself and of the other one. x, c: place and half length of the chord in
-/// which they meet. Source: standard geometry.</para>
+/// which they meet; beyond the other one's middle, x above t, the arc is pi less. Source: standard geometry.</para>
 /// </remarks>
 public static class Circles
 {
@@ -46,11 +46,10 @@ public static class Circles
         var pi = trail.Given("pi", PI, "", "half a turn");
         var x = trail.Let("x", Max(-r, Min(r, ((t - A) * (t + A) + r * r) / (2 * t))), "mm", "plate view (23)");
         var c = trail.Let("c", Sqrt(r * r - x * x), "mm", "plate view (23)");
-        return trail.Let(
-            "V",
-            Max(0, Min(1, (r * r * Acos(x / r) + A * A * Acos(Max(-1, Min(1, (t - x) / A))) - t * c) / (pi * r * r))),
-            "",
-            "plate view (24)",
-            answerField);
+        return t >= x
+            ? trail.Let(
+                "V", Max(0, Min(1, (r * r * Acos(x / r) + A * A * Asin(Min(1, c / A)) - t * c) / (pi * r * r))), "", "plate view (24)", answerField)
+            : trail.Let(
+                "V", Max(0, Min(1, (r * r * Acos(x / r) + A * A * (pi - Asin(Min(1, c / A))) - t * c) / (pi * r * r))), "", "plate view (24)", answerField);
     }
 }

@@ -15,7 +15,8 @@ namespace StudioCalc.Maths;
 /// </remarks>
 public static class ContentView
 {
-    private const int Halvings = 60;
+    private const int Halvings = 50;
+    private const double StepDeg = 0.5;
 
     /// <summary>Share of the content that shows over the vessel's own rim, from 0 to 1. (11)</summary>
     /// <param name="vessel">The vessel.</param>
@@ -36,7 +37,7 @@ public static class ContentView
     }
 
     /// <summary>The lowest elevations at which the middle, half and all of the content show, with the camera's azimuth, distance and
-    /// aim. Null where even straight down does not. [deg]</summary>
+    /// aim; to half a degree where it shows over less. Null where it never does. [deg]</summary>
     /// <param name="vessel">The vessel.</param>
     /// <param name="camera">The camera.</param>
     public static (double? CentreDeg, double? HalfDeg, double? WholeDeg) Elevations(ViewVessel vessel, ViewGeometry camera)
@@ -48,19 +49,25 @@ public static class ContentView
             Lowest(elevation => Margin(vessel, camera.From(camera.AzimuthDeg, elevation), vessel.ContentShare) >= -1e-12));
     }
 
+    // A camera that does not aim at the vessel may see it at some elevations and no more from straight above: so in steps first.
     private static double? Lowest(Func<double, bool> shows)
     {
-        if (!shows(90))
+        var high = 0.0;
+        while (!shows(high))
         {
-            return null;
+            high += StepDeg;
+            if (high > 90)
+            {
+                return null;
+            }
         }
 
-        var (low, high) = (0.0, 90.0);
-        if (shows(low))
+        if (high == 0)
         {
-            return low;
+            return high;
         }
 
+        var low = high - StepDeg;
         for (var i = 0; i < Halvings; i++)
         {
             var middle = (low + high) / 2;
@@ -90,7 +97,8 @@ public static class ContentView
             return null;
         }
 
-        return vessel.Frame.Into(camera.Eye).Z > vessel.Shape.ContentHeightMm ? 1 : 0;
+        var isOver = camera.DistanceMm is null ? camera.Towards.Z > 0 : vessel.Frame.Into(camera.Eye).Z > vessel.Shape.ContentHeightMm;
+        return isOver ? 1 : 0;
     }
 
     private static (double X, double Y, double Scale)? Rim(ViewVessel vessel, ViewGeometry camera)

@@ -2,27 +2,13 @@ using static System.Math;
 
 namespace StudioCalc.Maths;
 
-/// <summary>A sight line of a camera by way of a glossy surface.</summary>
-/// <param name="Across">Place in the grid.</param>
-/// <param name="Along">Place in the grid.</param>
-/// <param name="Size">Size of its cell in the grid.</param>
-/// <param name="Point">Where it meets the surface.</param>
-/// <param name="Way">The unit direction in which it goes on.</param>
-/// <param name="Weight">How much of the surface it stands for, as the camera sees it.</param>
-/// <param name="Thing">The thing that it meets first; -1 for none, or for the dark back of one.</param>
-/// <param name="Reach">How far it goes until then. [mm]</param>
-internal readonly record struct MirrorLine(
-    double Across, double Along, double Size, MirrorPoint Point, Vector Way, double Weight, int Thing, double Reach);
-
 /// <summary>Sight lines over a glossy surface, closer where something else begins to mirror.</summary>
 internal sealed class MirrorGrid
 {
     private const int Parts = 4;
-    private const int Slopes = 16;
     private const int MostZooms = 8;
     private const int EnoughLines = 16;
     private const int Beside = -2;
-    private const double Plastic = 0.7548776662466927;
 
     private readonly MirrorShape _shape;
     private readonly IReadOnlyList<MirrorThing> _things;
@@ -96,30 +82,14 @@ internal sealed class MirrorGrid
             }
 
             var (across, along, size) = ((i % lines + 0.5) / lines, (i / lines + 0.5) / lines, CellSize);
-            if (_shape.At(_camera, across, along) is not { } point)
+            var seen = _shape.At(_camera, across, along);
+            Cells += seen is null ? 0 : 1;
+            for (var slope = 0; seen is { } point && slope < MirrorView.Slopes; slope++)
             {
-                continue;
-            }
-
-            Cells++;
-            for (var slope = 0; slope < Slopes; slope++)
-            {
-                Lines.Add(Trace(across, along, size, point, Tilted(point.Normal, slope, i), point.Weight * size * size / Slopes));
+                Lines.Add(Trace(across, along, size, point, MirrorSlopes.Tilted(point.Normal, _shape.WaveDeg, slope, i), point.Weight * size * size / MirrorView.Slopes));
             }
         }
     }
-
-    // Slopes spread evenly over the disc of all that count, otherwise in each cell: an additive sequence in two dimensions.
-    private Vector Tilted(Vector normal, int slope, int cell)
-    {
-        var axes = new FaceAxes(default, normal);
-        var number = slope + cell * (double)Slopes;
-        var tilt = _shape.WaveDeg * PI / 180 * Sqrt((slope + Fraction(number * Plastic)) / Slopes);
-        var turn = 2 * PI * Fraction(number * Plastic * Plastic);
-        return axes.Facing * Cos(tilt) + (axes.Right * Cos(turn) + axes.Up * Sin(turn)) * Sin(tilt);
-    }
-
-    private static double Fraction(double value) => value - Floor(value);
 
     private void Divide(int lines, CancellationToken stop)
     {

@@ -26,6 +26,9 @@ public sealed record MirroredThingView(
 /// </remarks>
 public sealed class MirrorView
 {
+    /// <summary>Slopes that are looked at in each cell of a waving surface.</summary>
+    public const int Slopes = 16;
+
     private readonly MirrorShape _shape;
     private readonly IReadOnlyList<MirrorThing> _things;
     private readonly MirrorGrid _grid;

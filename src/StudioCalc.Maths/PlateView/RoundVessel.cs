@@ -8,7 +8,7 @@ namespace StudioCalc.Maths;
 /// A = a (1 + h / (R sin e))      A = a for a far camera                    (21)
 /// t = h / tan e                                                            (22)
 /// x = (r² + t² - A²) / (2 t)     c = sqrt(r² - x²)                         (23)
-/// V = (r² acos(x / r) + A² acos((t - x) / A) - t c) / (pi r²)              (24)
+/// V = (r² acos(x / r) + A² asin(c / A) - t c) / (pi r²)                    (24)
 /// l = (r + A - t) / (2 r)        within 0 and 1                            (25)
 /// w = sin e / sqrt(1 - (a cos e / R)²)                                     (26)
 /// e(s) = atan(h / (a + s)) - asin(a h / (R sqrt(h² + (a + s)²)))           (27)
@@ -27,6 +27,9 @@ public sealed record RoundVessel
     private const double Degrees = 180 / PI;
     private const int Halvings = 60;
 
+    // What lies so little under the rim lies level with it: squares of less have no digits.
+    private const double Nothing = 1e-9;
+
     /// <summary>A vessel with a camera over it.</summary>
     /// <param name="rimRadiusMm">Radius of the rim a. [mm]</param>
     /// <param name="contentRadiusMm">Radius of the content r, at most a. [mm]</param>
@@ -36,7 +39,7 @@ public sealed record RoundVessel
     {
         RimRadiusMm = Guard.Positive(rimRadiusMm);
         ContentRadiusMm = Guard.Positive(contentRadiusMm);
-        DepthMm = Guard.NotNegative(depthMm);
+        DepthMm = Guard.NotNegative(depthMm) < Nothing ? 0 : depthMm;
         DistanceMm = distanceMm;
         if (!(contentRadiusMm <= rimRadiusMm))
         {

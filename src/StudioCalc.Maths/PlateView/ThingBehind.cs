@@ -29,12 +29,17 @@ public sealed record ThingBehind(double FrontHeightMm, double BackHeightMm, doub
     {
         var F = trail.Given("F", FrontHeightMm, "mm", "front_height_mm");
         var B = trail.Given("B", BackHeightMm, "mm", "back_height_mm");
+        if (F >= B && F > 0 && GapMm == 0)
+        {
+            return null;
+        }
+
         if (F <= B)
         {
             return trail.Given("Et", 0, "deg", "the one behind is no lower", answerField);
         }
 
-        return GapMm == 0 ? null : Angle(F - B, GapMm, "plate view (30)", "Et", ref trail, answerField);
+        return Angle(F - B, GapMm, "plate view (30)", "Et", ref trail, answerField);
     }
 
     /// <summary>Lowest elevation at which all shows; null where it never does. (31) [deg]</summary>

@@ -17,12 +17,7 @@ public sealed class ContractInterceptor : Interceptor
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(continuation);
-        if (((IMessage)request).CalculateSize() > MaxRequestBytes)
-        {
-            throw Refusal.RequestTooLarge(MaxRequestBytes).ToRpcException();
-        }
-
-        Checked<TRequest>.Request(request);
+        CheckRequest(request);
         try
         {
             context.CancellationToken.ThrowIfCancellationRequested();
@@ -32,9 +27,28 @@ public sealed class ContractInterceptor : Interceptor
         }
         catch (OperationCanceledException) when (context.CancellationToken.IsCancellationRequested)
         {
-            throw context.Deadline <= TimeProvider.System.GetUtcNow().UtcDateTime
-                ? Refusal.DeadlineExceeded().ToRpcException()
-                : new RpcException(new(StatusCode.Cancelled, "The caller has cancelled the call."));
+            throw Ended(context);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override async Task ServerStreamingServerHandler<TRequest, TResponse>(
+        TRequest request, IServerStreamWriter<TResponse> responseStream, ServerCallContext context,
+        ServerStreamingServerMethod<TRequest, TResponse> continuation)
+    {
+        ArgumentNullException.ThrowIfNull(responseStream);
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(continuation);
+        CheckRequest(request);
+        try
+        {
+            context.CancellationToken.ThrowIfCancellationRequested();
+            await continuation(request, new CheckedStream<TResponse>(responseStream), context).ConfigureAwait(false);
+        }
+        catch (Exception error) when (context.CancellationToken.IsCancellationRequested && error is not RpcException)
+        {
+            // A transport that is gone reports a write as failed, not as cancelled.
+            throw Ended(context);
         }
     }
 
@@ -58,6 +72,44 @@ public sealed class ContractInterceptor : Interceptor
             {
                 throw new NotSupportedException(cause.Message, error);
             }
+        }
+    }
+
+    private static void CheckRequest<TRequest>(TRequest request)
+        where TRequest : class
+    {
+        if (((IMessage)request).CalculateSize() > MaxRequestBytes)
+        {
+            throw Refusal.RequestTooLarge(MaxRequestBytes).ToRpcException();
+        }
+
+        Checked<TRequest>.Request(request);
+    }
+
+    private static RpcException Ended(ServerCallContext context) => context.Deadline <= TimeProvider.System.GetUtcNow().UtcDateTime
+        ? Refusal.DeadlineExceeded().ToRpcException()
+        : new RpcException(new(StatusCode.Cancelled, "The caller has cancelled the call."));
+
+    // Each answer is checked before it leaves.
+    private sealed class CheckedStream<T>(IServerStreamWriter<T> inner) : IServerStreamWriter<T>
+        where T : class
+    {
+        public WriteOptions? WriteOptions
+        {
+            get => inner.WriteOptions;
+            set => inner.WriteOptions = value;
+        }
+
+        public Task WriteAsync(T message)
+        {
+            Checked<T>.Response(message);
+            return inner.WriteAsync(message);
+        }
+
+        public Task WriteAsync(T message, CancellationToken cancellationToken)
+        {
+            Checked<T>.Response(message);
+            return inner.WriteAsync(message, cancellationToken);
         }
     }
 

@@ -15,7 +15,6 @@ internal static class BudgetReader
     private const int UsualDraws = 20000;
     private const uint UsualSeed = 1;
     private const long MostTimesDrawn = 5_000_000;
-    private const double MostOfLogNormal = 100;
 
     /// <exception cref="Grpc.Core.RpcException">Any field is bad.</exception>
     public static BudgetRead ReadBudget(this RequestContext context, CheckBudgetRequest request, FieldPath root)
@@ -43,29 +42,10 @@ internal static class BudgetReader
         return new(steps, [.. components.Select(component => component!)], draws, request.HasSeed ? request.Seed : UsualSeed);
     }
 
-    private static ShotStep Read(this RequestContext context, V1.BudgetStep step, FieldPath path)
-    {
-        var likely = step.Likely.ToSeconds();
-        var shortest = step.Shortest?.ToSeconds() ?? likely;
-        var longest = step.Longest?.ToSeconds() ?? likely;
-        var isLogNormal = step.Spread == StepSpread.LogNormal;
-        if (shortest > likely && !isLogNormal)
-        {
-            context.Violations.Add(path[V1.BudgetStep.ShortestFieldNumber].ToString(), RefusalReason.Conflict, "Must not be above the likely time.");
-        }
-
-        if (longest < likely)
-        {
-            context.Violations.Add(path[V1.BudgetStep.LongestFieldNumber].ToString(), RefusalReason.Conflict, "Must not be below the likely time.");
-        }
-        else if (isLogNormal && longest > MostOfLogNormal * likely)
-        {
-            context.Violations.Add(path[V1.BudgetStep.LongestFieldNumber].ToString(), RefusalReason.Conflict,
-                "In a log-normal spread it must be at most 100 times the likely time.");
-        }
-
-        return new(new(shortest, likely, longest, step.Spread.ToMaths()), step.MayBeCut);
-    }
+    private static ShotStep Read(this RequestContext context, V1.BudgetStep step, FieldPath path) => new(
+        context.ReadTimes(step.Likely, step.Shortest, step.Longest, step.Spread,
+            path[V1.BudgetStep.ShortestFieldNumber], path[V1.BudgetStep.LongestFieldNumber]),
+        step.MayBeCut);
 
     private static ComponentRead? Read(
         this RequestContext context, BudgetComponent component, IReadOnlyList<int> refreshes, CheckBudgetRequest request, FieldPath path, FieldPath root)
@@ -124,7 +104,8 @@ internal static class BudgetReader
         return null;
     }
 
-    private static void RefuseWait(RequestContext context, FoodItem item, FieldPath path)
+    /// <summary>Refuses profiles that are waits: they are no time that a look lasts.</summary>
+    public static void RefuseWait(RequestContext context, FoodItem item, FieldPath path)
     {
         var (id, at) = item.KindCase switch
         {
@@ -141,11 +122,4 @@ internal static class BudgetReader
 
     private static void RefuseStep(RequestContext context, FieldPath path, int steps) => context.Violations.Add(
         path.ToString(), RefusalReason.OutOfRange, FormattableString.Invariant($"There are {steps} steps, counted from 0."));
-
-    private static Spread ToMaths(this StepSpread spread) => spread switch
-    {
-        StepSpread.Triangle => Spread.Triangle,
-        StepSpread.LogNormal => Spread.LogNormal,
-        _ => Spread.Pert,
-    };
 }

@@ -9,6 +9,10 @@ public sealed partial class PlateViewAdapter
 {
     private const double UsualCardDistanceMm = 400;
     private const int UsualMirrorLines = 64;
+    private const int MostTraces = 40_000_000;
+
+    private static readonly FieldPath MirrorLinesPath =
+        FieldPath.Root(EvaluateReflectionsRequest.Descriptor)[EvaluateReflectionsRequest.SightLinesFieldNumber];
 
     /// <inheritdoc/>
     public override Task<EvaluateReflectionsResponse> EvaluateReflections(EvaluateReflectionsRequest request, ServerCallContext context)
@@ -32,9 +36,16 @@ public sealed partial class PlateViewAdapter
     {
         var context = new RequestContext(null);
         var (surfaces, things) = ReflectionsReader.Read(context, request);
+        var lines = request.HasSightLines ? (int)request.SightLines : UsualMirrorLines;
+        if (surfaces.Sum(surface => (long)lines * lines * (surface.Shape.WaveDeg > 0 ? MirrorView.Slopes : 1) * things.Count) > MostTraces)
+        {
+            context.Violations.Add(MirrorLinesPath.ToString(), RefusalReason.OutOfRange,
+                $"Over all surfaces their square, sixteenfold on waving ones, times the number of things is at most {MostTraces}.");
+            context.ThrowIfRefused();
+        }
+
         var writer = new ReflectionsWriter(context, things, request.Camera.ToVector(), request.HasCardDistanceMm ? request.CardDistanceMm : UsualCardDistanceMm);
         var response = new EvaluateReflectionsResponse { ModelRevision = ModelRevision.Current };
-        var lines = request.HasSightLines ? (int)request.SightLines : UsualMirrorLines;
         for (var i = 0; i < surfaces.Count; i++)
         {
             trail.Section(surfaces[i].Name);

@@ -8,6 +8,7 @@ namespace StudioCalc.Services;
 public sealed partial class PlateViewAdapter
 {
     private const uint DefaultSightLines = 96;
+    private const int MostSightLines = 2_000_000;
 
     private static readonly FieldPath ViewRoot = FieldPath.Root(EvaluateViewRequest.Descriptor);
 
@@ -46,8 +47,14 @@ public sealed partial class PlateViewAdapter
             context.CheckPlaces(scene.Scene, camera.Geometry, scenePath);
         }
 
-        context.ThrowIfRefused();
         var lines = (int)(request.HasSightLines ? request.SightLines : DefaultSightLines);
+        if ((long)lines * lines * (request.Scene.Components.Count + request.Scene.Vessels.Count) > MostSightLines)
+        {
+            context.Violations.Add(root[EvaluateViewRequest.SightLinesFieldNumber].ToString(), RefusalReason.OutOfRange,
+                $"Their square times the number of things is at most {MostSightLines}.");
+        }
+
+        context.ThrowIfRefused();
         var response = ViewWriter.Response(scene!, camera!, lines, cancellation, ref trail);
         ViewNotes.Note(context, response, scene!, scenePath);
         response.Advisories.Add(context.Advisories);

@@ -34,6 +34,7 @@ public sealed partial class PlateViewAdapter
         else
         {
             response.NotReached = RankingWriter.NotReached(read, ranked, cancellation);
+            response.NotReached.Views = (uint)(search.ElevationsDeg.Count * search.AzimuthsDeg.Count * search.TurnsDeg.Count);
         }
 
         if (request.IncludeMap)
@@ -47,6 +48,17 @@ public sealed partial class PlateViewAdapter
             var trail = StepTrail.Start();
             trail.Section(ranked.Best.Count > 0 ? "best view" : "nearest view");
             first.Parts.Score(search.Weights, ranked.Best.Count > 0 ? "solution.views[0]." : "not_reached.nearest.", ref trail);
+            response.Working.Add(trail);
+        }
+
+        else if (request.IncludeWorking)
+        {
+            var trail = StepTrail.Start();
+            trail.Section("no view");
+            var elevations = trail.Given("elevations", search.ElevationsDeg.Count, "", "asked for");
+            var azimuths = trail.Given("azimuths", search.AzimuthsDeg.Count, "", "asked for");
+            var turns = trail.Given("turns", search.TurnsDeg.Count, "", "asked for");
+            trail.Let("views", elevations * azimuths * turns, "", "in none of them the camera can stand", "not_reached.views");
             response.Working.Add(trail);
         }
 

@@ -16,6 +16,7 @@ internal static class RankingReader
     public const double DefaultLeastShare = 0.3;
 
     private const int MostViews = 20000;
+    private const int MostLooks = 2_000_000;
     private const double DefaultStepDeg = 5;
     private const uint DefaultCount = 3;
     private const double DefaultDifferenceDeg = 15;
@@ -37,6 +38,12 @@ internal static class RankingReader
         var turns = context.ReadTurns(request, scene, path[RankViewsRequest.PlateTurnsFieldNumber]);
         context.CheckCount(request, elevations, azimuths, turns, path);
         context.CheckHeights(request, path);
+        if (request.Elevations is not null && request.Camera.ElevationOrigin == ElevationOrigin.Vertical)
+        {
+            context.Violations.Add(cameraPath[ViewCamera.ElevationOriginFieldNumber].ToString(), RefusalReason.Conflict,
+                "The elevations to look at count from the table; count the camera's from there too.");
+        }
+
         var sharp = context.ReadSharpness(request, camera, path);
         var weights = context.ReadWeights(request, path[RankViewsRequest.WeightsFieldNumber]);
         if (context.Violations.Any || scene is null || camera is null)
@@ -114,7 +121,9 @@ internal static class RankingReader
         this RequestContext context, RankViewsRequest request, List<double> elevations, List<double> azimuths, List<double> turns, FieldPath path)
     {
         var views = (long)elevations.Count * azimuths.Count * turns.Count;
-        if (views <= MostViews)
+        var things = (long)request.Scene.Components.Count + request.Scene.Vessels.Count;
+        var most = Math.Min(MostViews, MostLooks / (things * things));
+        if (views <= most)
         {
             return;
         }
@@ -123,7 +132,7 @@ internal static class RankingReader
             : azimuths.Count > elevations.Count || request.Elevations is null ? RankViewsRequest.AzimuthsFieldNumber
             : RankViewsRequest.ElevationsFieldNumber;
         context.Violations.Add(path[longest][AngleRange.StepDegFieldNumber].ToString(), RefusalReason.OutOfRange,
-            FormattableString.Invariant($"These ranges make {views} views together; at most {MostViews} are looked at. Take a wider step."));
+            FormattableString.Invariant($"These ranges make {views} views together; at most {most} are looked at with so many things. Take a wider step."));
     }
 
     private static void CheckHeights(this RequestContext context, RankViewsRequest request, FieldPath path)

@@ -26,6 +26,7 @@ internal sealed class ReflectionsWriter(RequestContext context, IReadOnlyList<Mi
 
         foreach (var reflection in view.Reflections)
         {
+            stop.ThrowIfCancellationRequested();
             var at = FormattableString.Invariant($"{field}.reflections[{answer.Reflections.Count}]");
             answer.Reflections.Add(Write(surface, view, reflection, at, ref trail));
         }

@@ -98,6 +98,11 @@ public sealed partial class PlateViewAdapter
             trail.Section("shortest move");
             found.Moves[0].Distance("solution.moves[0].", ref trail);
         }
+        else
+        {
+            trail.Section("as it stands");
+            trail.Given("nothing", 1, "", "everything shows already", "solution.nothing_to_move");
+        }
     }
 
     private static bool[] ReadFixed(RequestContext context, SuggestMoveRequest request)

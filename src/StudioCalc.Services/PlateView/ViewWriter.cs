@@ -70,6 +70,7 @@ internal static class ViewWriter
             VisibleShare = SolidView.ShareOf(outline.Seen, outline.Alone, "sight lines", $"components[{i}].visible_share", ref trail),
             UncertaintyShare = outline.Uncertainty,
             TopVisibleShare = topPoints > 0 ? (double)topSeen / topPoints : 0,
+            TopUncertaintyShare = SolidView.UncertaintyOf(topPoints > 0 ? (double)topSeen / topPoints : 0, topPoints),
             FrameShare = Math.Min(1, outline.InFrameMm2 / (camera.FieldWidthMm * camera.FieldHeightMm)),
             OutsideFrameShare = outline.OutsideShare,
             NearestDepthMm = near,
@@ -97,6 +98,7 @@ internal static class ViewWriter
         {
             Name = read.Names[read.Scene.Solids.Count + i],
             ContentVisibleShare = SolidView.ShareOf(seen, points, "points of the content", $"vessels[{i}].content_visible_share", ref trail),
+            ContentUncertaintyShare = SolidView.UncertaintyOf(points > 0 ? (double)seen / points : 0, points),
             ContentAloneShare = ContentView.Share(vessel, camera),
         };
         if (centre is not null)

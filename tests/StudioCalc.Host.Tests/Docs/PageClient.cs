@@ -8,8 +8,9 @@ namespace StudioCalc.Host.Tests;
 /// <summary>Sends what documentation pages show.</summary>
 internal static class PageClient
 {
+    /// <summary>The calls that have a route for JSON callers: all that do not answer with a stream.</summary>
     public static IReadOnlyDictionary<string, MethodDescriptor> Methods { get; } =
-        Contract.Services.SelectMany(service => service.Methods).ToDictionary(method => method.Name, StringComparer.Ordinal);
+        Contract.Services.SelectMany(service => service.Methods).Where(method => !method.IsServerStreaming).ToDictionary(method => method.Name, StringComparer.Ordinal);
 
     public static string PostPath(string call) => Methods[call].GetOptions().GetExtension(AnnotationsExtensions.Http).Post;
 

@@ -64,6 +64,9 @@ public sealed partial class AdvisoryTests
         BudgetPairs,
         SightPairs,
         MirrorPairs,
+        ShootRatePairs,
+        OrderPairs,
+        PlanPairs,
     ];
 
     public static TheoryData<AdvisoryCode> Codes => [.. Enum.GetValues<AdvisoryCode>().Where(code => code != AdvisoryCode.Unspecified)];

@@ -103,6 +103,7 @@ public sealed class WorkingTests
             expression.Parameters[symbol] = value;
         }
 
+        expression.Functions["Log"] = x => Math.Log(Number(x.Evaluate(0)));
         expression.Functions["Log2"] = x => Math.Log2(Number(x.Evaluate(0)));
         expression.Functions["Pow"] = x => Math.Pow(Number(x.Evaluate(0)), Number(x.Evaluate(1)));
         expression.Functions["Round"] = x => Math.Round(Number(x.Evaluate(0)), MidpointRounding.ToEven);

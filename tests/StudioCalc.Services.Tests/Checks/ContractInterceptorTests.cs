@@ -79,6 +79,52 @@ public sealed class ContractInterceptorTests
         Assert.Equal(StatusCode.Cancelled, error.StatusCode);
     }
 
+    [Fact]
+    public async Task StreamedAnswerThatIsNotFinite_DoesNotLeave()
+    {
+        var sent = new List<StreamPlanResponse>();
+        var error = await Assert.ThrowsAsync<RpcException>(() => Stream(SmallDay.Plan(), sent, async stream =>
+        {
+            await stream.WriteAsync(new() { Progress = new() { DoneShare = 0.5 } });
+            await stream.WriteAsync(new() { Progress = new() { DoneShare = double.NaN } });
+        }));
+        Assert.Equal((StatusCode.OutOfRange, "ANSWER_NOT_FINITE"), (error.StatusCode, Reason(error)));
+        Assert.Equal(0.5, Assert.Single(sent).Progress.DoneShare);
+    }
+
+    [Fact]
+    public async Task StreamedRequestWithABadField_NeverReachesTheAdapter()
+    {
+        var reached = false;
+        var plan = SmallDay.Plan();
+        plan.Replications = 1;
+        var error = await Assert.ThrowsAsync<RpcException>(() => Stream(plan, [], _ =>
+        {
+            reached = true;
+            return Task.CompletedTask;
+        }));
+        Assert.False(reached);
+        Assert.Equal([("plan.replications", "OUT_OF_RANGE")], Calls.Fields(error));
+    }
+
+    private static async Task Stream(PlanShootRequest plan, List<StreamPlanResponse> sent, Func<IServerStreamWriter<StreamPlanResponse>, Task> adapter)
+    {
+        using var context = new InProcessCallContext("/test", null, null, CancellationToken.None);
+        await Interceptor.ServerStreamingServerHandler(
+            new StreamPlanRequest { Plan = plan }, new Sent(sent), context, (_, stream, _) => adapter(stream));
+    }
+
+    private sealed class Sent(List<StreamPlanResponse> sent) : IServerStreamWriter<StreamPlanResponse>
+    {
+        public WriteOptions? WriteOptions { get; set; }
+
+        public Task WriteAsync(StreamPlanResponse message)
+        {
+            sent.Add(message);
+            return Task.CompletedTask;
+        }
+    }
+
     private static async Task<EvaluateExposureResponse> Call(
         EvaluateExposureRequest request, Func<EvaluateExposureRequest, EvaluateExposureResponse> adapter)
     {

@@ -9,10 +9,10 @@ namespace StudioCalc.System.Tests;
 /// <summary>A call of the contract with its sample request.</summary>
 internal sealed record Sample(MethodDescriptor Method, string Json)
 {
-    /// <summary>Every call. One whose request has no fields needs no sample.</summary>
+    /// <summary>Every call that JSON callers have too. One whose request has no fields needs no sample.</summary>
     public static IReadOnlyList<Sample> All { get; } =
     [
-        .. Contract.Services.SelectMany(service => service.Methods).Select(method =>
+        .. Contract.Services.SelectMany(service => service.Methods).Where(method => !method.IsServerStreaming).Select(method =>
             new Sample(method, method.InputType.Fields.InFieldNumberOrder().Count == 0 ? "{}" : File.ReadAllText(FileOf(method)))),
     ];
 

@@ -25,5 +25,5 @@ for await (const { path, json, headers, deadlineMs } of jobs()) {
   }
 }
 
-// An idle HTTP/2 connection would keep the process.
-process.exit();
+// An idle HTTP/2 connection would keep the process. What is written goes out first: to a pipe it does so later.
+process.stdout.write("", () => process.exit());
