@@ -16,7 +16,7 @@ internal static class RandomRequests
     // Searches and simulations cost thousands of times what a formula does: a twentieth of the requests each.
     private static readonly HashSet<string> Heavy = new(StringComparer.Ordinal)
     {
-        "CheckBudget", "EstimateThroughput", "EvaluateBounce", "EvaluateReflections", "EvaluateView", "PlanFill", "PlanShoot", "QuoteShoot", "RankViews", "RenderBudget",
+        "CheckBudget", "EstimateHoldingTime", "EstimateThroughput", "EvaluateBounce", "EvaluateReflections", "EvaluateView", "PlanFill", "PlanShoot", "QuoteShoot", "RankViews", "RenderBudget",
         "RenderCallSheet", "RenderView", "ReplanShoot", "SequenceShoot", "StreamPlan", "SuggestMove",
     };
 
