@@ -10,16 +10,23 @@ namespace StudioCalc.Cli;
 internal sealed class CallCommand
 {
     private readonly BuiltIns _builtIns;
+    private readonly Lazy<CallOptions> _options;
     private readonly Terminal _terminal;
 
     public CallCommand(MethodDescriptor method, Mentions mentions, Terminal terminal)
     {
         (Method, _terminal) = (method, terminal);
         _builtIns = new(AnswerFiles.Of(method));
-        Options = new(method, mentions);
+        _options = new(() => new(method, mentions));
         Command = new(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)));
         _builtIns.AddTo(Command);
-        Options.AddTo(Command);
+
+        // The options of all calls together take a second to make.
+        if (mentions.Has(Command.Name))
+        {
+            Options.AddTo(Command);
+        }
+
         Command.SetAction(RunAsync);
     }
 
@@ -27,7 +34,7 @@ internal sealed class CallCommand
 
     public MethodDescriptor Method { get; }
 
-    public CallOptions Options { get; }
+    public CallOptions Options => _options.Value;
 
     public IReadOnlyList<Option> BuiltIn => _builtIns.All;
 

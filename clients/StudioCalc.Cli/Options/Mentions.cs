@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace StudioCalc.Cli;
 
-/// <summary>The items of lists that the arguments mention: options are made for these, as a list has no fixed length.</summary>
-internal sealed partial class Mentions(IEnumerable<string> args)
+/// <summary>What the arguments mention: options are made for these commands and items of lists, as a list has no fixed length.</summary>
+internal sealed partial class Mentions(IReadOnlyList<string> args)
 {
     private readonly ILookup<string, int> _indexes = Find(args)
         .ToLookup(found => found.List, found => found.Index, StringComparer.Ordinal);
@@ -21,6 +21,9 @@ internal sealed partial class Mentions(IEnumerable<string> args)
         return mentioned.Count == 0 ? [0] : mentioned.Prepend(0).Append(mentioned[^1] + 1).Distinct();
     }
 
+    /// <summary>Whether a command is mentioned; an argument may also be a whole line that a shell asks to complete.</summary>
+    public bool Has(string command) => args.Any(arg => arg.Contains(command, StringComparison.Ordinal));
+
     /// <summary>How often an option is mentioned.</summary>
     public int Count(string option) => _counts.GetValueOrDefault(option);
 
@@ -29,7 +32,6 @@ internal sealed partial class Mentions(IEnumerable<string> args)
         from Match index in IndexPart().Matches(name)
         select (name[..index.Index], int.Parse(index.Groups["index"].Value, CultureInfo.InvariantCulture));
 
-    // An argument may also be a whole line that a shell asks to complete.
     private static IEnumerable<string> Names(IEnumerable<string> args) =>
         from arg in args
         from Match name in OptionName().Matches(arg)

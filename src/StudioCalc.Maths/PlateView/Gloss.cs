@@ -41,10 +41,7 @@ public sealed record Gloss(double? RefractiveIndex)
 
         var c = trail.Given("c", cosine, "", "cosine between ray and normal");
         var n = trail.Given("n", Guard.Positive(index), "", "refractive index");
-        var s = trail.Let("s", Sqrt(Max(0, 1 - c * c)) / n, "", "plate view (35)");
-        var k = trail.Let("k", Sqrt(1 - s * s), "", "plate view (35)");
-        var P = trail.Let("P", Pow((n * c - k) / (n * c + k), 2), "", "plate view (36)");
-        var Q = trail.Let("Q", Pow((c - n * k) / (c + n * k), 2), "", "plate view (36)");
+        var (P, Q) = Polarised(c, n, ref trail);
         return trail.Let("M", (P + Q) / 2, "", "plate view (37)", answerField);
     }
 
@@ -57,8 +54,18 @@ public sealed record Gloss(double? RefractiveIndex)
             return 1;
         }
 
-        var k = Sqrt(1 - (1 - cosine * cosine) / (n * n));
-        var (inPlane, across) = (Pow((n * cosine - k) / (n * cosine + k), 2), Pow((cosine - n * k) / (cosine + n * k), 2));
+        var none = default(NoTrail);
+        var (inPlane, across) = Polarised(cosine, n, ref none);
         return inPlane / (inPlane + across);
+    }
+
+    private static (double P, double Q) Polarised<TTrail>(double c, double n, ref TTrail trail)
+        where TTrail : struct, ITrail
+    {
+        var s = trail.Let("s", Sqrt(Max(0, 1 - c * c)) / n, "", "plate view (35)");
+        var k = trail.Let("k", Sqrt(1 - s * s), "", "plate view (35)");
+        var P = trail.Let("P", Pow((n * c - k) / (n * c + k), 2), "", "plate view (36)");
+        var Q = trail.Let("Q", Pow((c - n * k) / (c + n * k), 2), "", "plate view (36)");
+        return (P, Q);
     }
 }

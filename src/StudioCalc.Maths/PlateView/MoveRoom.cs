@@ -2,11 +2,11 @@ using static System.Math;
 
 namespace StudioCalc.Maths;
 
-/// <summary>Where a component may be pushed on the level: on what it stands, and without running into others.</summary>
+/// <summary>Where a component may be moved on the level: on what it stands, and without running into others.</summary>
 /// <remarks>
 /// <para>It stands on the table, or in the vessel over whose content's outline its middle lies and between whose floor and rim
 /// its base does; there its outline stays within that of the vessel at its base, or sticks out no further than it did. One that
-/// rests on another component, floats, or carries another is not pushed. Outlines are those seen from above, and meet where
+/// rests on another component, floats, or carries another is not moved. Outlines are those seen from above, and meet where
 /// no line of 72 directions parts them; only things whose heights meet run into one another, and only those that did not
 /// before.</para>
 /// </remarks>
@@ -28,7 +28,7 @@ internal sealed class MoveRoom
         _met = [.. Enumerable.Range(0, scene.Count).Select(thing => thing != solid && Meets(scene.Solids[solid], thing))];
     }
 
-    /// <summary>The room of a component; null where it cannot be pushed.</summary>
+    /// <summary>The room of a component; null where it cannot be moved.</summary>
     public static MoveRoom? Of(ViewScene scene, int solid)
     {
         var support = SupportOf(scene, solid);

@@ -2,7 +2,7 @@ using static System.Math;
 
 namespace StudioCalc.Maths;
 
-/// <summary>What may be pushed so that everything shows.</summary>
+/// <summary>What may be moved so that everything shows.</summary>
 public sealed record MoveSearch
 {
     /// <summary>What stands on the table.</summary>
@@ -14,17 +14,17 @@ public sealed record MoveSearch
     /// <summary>How much each component matters; those of 0 need not show.</summary>
     public required IReadOnlyList<double> Importances { get; init; }
 
-    /// <summary>Which components may not be pushed.</summary>
+    /// <summary>Which components may not be moved.</summary>
     public required IReadOnlyList<bool> IsFixed { get; init; }
 
     /// <summary>Share of each component that must show.</summary>
     public required double LeastShare { get; init; }
 
-    /// <summary>How far a component may be pushed, positive. [mm]</summary>
+    /// <summary>How far a component may be moved, positive. [mm]</summary>
     public required double LongestMm { get; init; }
 }
 
-/// <summary>A push of one component.</summary>
+/// <summary>A move of one component.</summary>
 /// <param name="Component">Which one.</param>
 /// <param name="RightMm">To the right. [mm]</param>
 /// <param name="AwayMm">Away from the front. [mm]</param>
@@ -54,10 +54,10 @@ public sealed record MoveFound(int Component, double RightMm, double AwayMm, int
     }
 }
 
-/// <summary>What comes of a search for pushes.</summary>
-/// <param name="Moves">The shortest push of each component that has one, shortest first.</param>
-/// <param name="Nearest">Without any, the push after which most shows of what shows least; null where none makes it better.</param>
-/// <param name="Least">The component that shows least: after the nearest push, or as things stand.</param>
+/// <summary>What comes of a search for moves.</summary>
+/// <param name="Moves">The shortest move of each component that has one, shortest first.</param>
+/// <param name="Nearest">Without any, the move after which most shows of what shows least; null where none makes it better.</param>
+/// <param name="Least">The component that shows least: after the nearest move, or as things stand.</param>
 /// <param name="LeastShare">Share of it that shows.</param>
 /// <param name="NothingToMove">Whether everything shows already.</param>
 public sealed record MovesFound(

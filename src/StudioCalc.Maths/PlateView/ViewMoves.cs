@@ -2,10 +2,10 @@ using static System.Math;
 
 namespace StudioCalc.Maths;
 
-/// <summary>Which component to push, and how far, so that everything shows.</summary>
-/// <remarks>Pushes are tried in <see cref="Directions"/> directions and <see cref="Rings"/> distances, in whole millimetres, over a coarse
+/// <summary>Which component to move, and how far, so that everything shows.</summary>
+/// <remarks>Moves are tried in <see cref="Directions"/> directions and <see cref="Rings"/> distances, in whole millimetres, over a coarse
 /// grid of sight lines. The shortest that shows everything is then shortened, and turned by ever smaller angles, over the fine
-/// grid, which decides. Only what shows least itself, and what hides part of it, is tried: no other push can help.</remarks>
+/// grid, which decides. Only what shows least itself, and what hides part of it, is tried: no other move can help.</remarks>
 public static class ViewMoves
 {
     /// <summary>Directions that are tried.</summary>
@@ -18,9 +18,9 @@ public static class ViewMoves
     private const int ToldLines = ViewRanking.ToldLines;
 
     /// <summary>Searches.</summary>
-    /// <param name="search">What may be pushed.</param>
+    /// <param name="search">What may be moved.</param>
     /// <param name="cancellation">Looked at once a try.</param>
-    /// <returns>The shortest push of each component that has one.</returns>
+    /// <returns>The shortest move of each component that has one.</returns>
     public static MovesFound Find(MoveSearch search, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(search);
@@ -46,12 +46,12 @@ public static class ViewMoves
                 continue;
             }
 
-            var pushes = new Pushes(search, room, i, [.. unseen, .. must.Except(unseen)], least, cancellation);
-            if (pushes.Shortest() is { } shortest)
+            var tries = new MovesOfOne(search, room, i, [.. unseen, .. must.Except(unseen)], least, cancellation);
+            if (tries.Shortest() is { } shortest)
             {
                 moves.Add(shortest);
             }
-            else if (pushes.Best() is { } best && best.LeastShare > Max(least, nearest?.LeastShare ?? 0))
+            else if (tries.Best() is { } best && best.LeastShare > Max(least, nearest?.LeastShare ?? 0))
             {
                 nearest = best;
             }
@@ -65,7 +65,7 @@ public static class ViewMoves
             false);
     }
 
-    /// <summary>Whether a component can be pushed at all: it stands on the table or in a vessel, and carries no other.</summary>
+    /// <summary>Whether a component can be moved at all: it stands on the table or in a vessel, and carries no other.</summary>
     /// <param name="scene">What stands on the table.</param>
     /// <param name="solid">Its place among the components.</param>
     public static bool CanMove(ViewScene scene, int solid)
@@ -89,13 +89,13 @@ public static class ViewMoves
         return trail.Let("short", wanted - least, "", "plate view (48)", field);
     }
 
-    private sealed class Pushes(
+    private sealed class MovesOfOne(
         MoveSearch search, MoveRoom room, int solid, int[] must, double least, CancellationToken cancellation)
     {
         private readonly List<MoveFound> _partial = [];
         private double _floor = least;
 
-        // The shortest push that shows everything; fills the list of those that show most.
+        // The shortest move that shows everything; fills the list of those that show most.
         public MoveFound? Shortest()
         {
             var ring = search.LongestMm / Rings;
@@ -105,8 +105,8 @@ public static class ViewMoves
                 for (var d = 0; d < Directions; d++)
                 {
                     var azimuth = 360.0 * d / Directions;
-                    var push = At(azimuth, r * ring);
-                    if (Try(push, SearchLines, _floor) is not { } tried)
+                    var move = At(azimuth, r * ring);
+                    if (Try(move, SearchLines, _floor) is not { } tried)
                     {
                         continue;
                     }
@@ -152,7 +152,7 @@ public static class ViewMoves
             return found;
         }
 
-        // The shortest push in a direction, by halving; null where the longer one does not show everything.
+        // The shortest move in a direction, by halving; null where the longer one does not show everything.
         private MoveFound? Shorten(double azimuth, double low, double high)
         {
             if (Reached(azimuth, high) is not { } found)
@@ -186,17 +186,17 @@ public static class ViewMoves
         }
 
         // Null where it may not stand, or where something shows too little, and no more than the floor.
-        private MoveFound? Try((double Right, double Away) push, int lines, double floor)
+        private MoveFound? Try((double Right, double Away) move, int lines, double floor)
         {
             cancellation.ThrowIfCancellationRequested();
             var own = search.Scene.Solids[solid];
-            var moved = own.At(own.Base + new Vector(push.Right, push.Away, 0), own.TurnDeg);
-            if (push == (0, 0) || push.Right * push.Right + push.Away * push.Away > search.LongestMm * search.LongestMm || !room.Holds(moved))
+            var there = own.At(own.Base + new Vector(move.Right, move.Away, 0), own.TurnDeg);
+            if (move == (0, 0) || move.Right * move.Right + move.Away * move.Away > search.LongestMm * search.LongestMm || !room.Holds(there))
             {
                 return null;
             }
 
-            var scene = search.Scene.With(solid, moved);
+            var scene = search.Scene.With(solid, there);
             if (!scene.LiesBefore(solid, search.Camera))
             {
                 return null;
@@ -215,7 +215,7 @@ public static class ViewMoves
                 (lowest, share) = shows < share ? (i, shows) : (lowest, share);
             }
 
-            return new(solid, push.Right, push.Away, lowest, share);
+            return new(solid, move.Right, move.Away, lowest, share);
         }
     }
 }

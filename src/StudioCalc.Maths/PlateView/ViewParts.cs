@@ -38,7 +38,7 @@ public readonly record struct ViewParts
     /// <summary>Sum of shares by importance.</summary>
     public required double Shown { get; init; }
 
-    /// <summary>Sum of importances.</summary>
+    /// <summary>Sum of importances, positive.</summary>
     public required double ToShow { get; init; }
 
     /// <summary>Mean share of the content of vessels that shows over their own rims.</summary>
@@ -86,18 +86,9 @@ public readonly record struct ViewParts
         var D = trail.Let("D", df - dn, "mm", "plate view (40)", field + "axis_depth_mm");
         var p1 = trail.Let("p1", 1 - (dm - dn) / D, "", "plate view (41)");
         var p2 = Large(ref trail);
-        var p3 = 0.0;
-        if (ToShow > 0)
-        {
-            var shown = trail.Given("shown", Shown, "", "sum of importance times visible share");
-            var whole = trail.Given("whole", ToShow, "", "sum of importances");
-            p3 = trail.Let("p3", shown / whole, "", "plate view (43)");
-        }
-        else
-        {
-            trail.Given("p3", p3, "", "no component matters");
-        }
-
+        var shown = trail.Given("shown", Shown, "", "sum of importance times visible share");
+        var whole = trail.Given("whole", ToShow, "", "sum of importances");
+        var p3 = trail.Let("p3", shown / whole, "", "plate view (43)");
         var p4 = trail.Given("p4", Open, "", "mean share of contents that shows over their rims, plate view (44)");
         var p5 = 1.0;
         if (double.IsFinite(SharpMm))

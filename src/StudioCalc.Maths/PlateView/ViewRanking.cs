@@ -125,9 +125,9 @@ public static class ViewRanking
             ToShow = toShow,
             Open = search.Weights.InsidesOpen > 0 ? MeanOpen(scene, camera) : 0,
             SharpMm = search.SharpMm,
-            LeastShare = least < 0 ? 1 : leastShare,
-            Least = least < 0 ? search.Main : least,
-            HighShare = least < 0 ? 1 : highShare,
+            LeastShare = leastShare,
+            Least = least,
+            HighShare = highShare,
             MostOutside = most,
             OutsideShare = outside,
         };

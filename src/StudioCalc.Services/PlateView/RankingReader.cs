@@ -27,7 +27,14 @@ internal static class RankingReader
     public static RankingRead? ReadRanking(this RequestContext context, RankViewsRequest request, FieldPath path)
     {
         var none = default(NoTrail);
-        var scene = context.ReadScene(request.Scene, path[RankViewsRequest.SceneFieldNumber]);
+        var scenePath = path[RankViewsRequest.SceneFieldNumber];
+        var scene = context.ReadScene(request.Scene, scenePath);
+        if (scene?.Importances.Any(importance => importance > 0) == false)
+        {
+            context.Violations.Add(scenePath[Scene.ComponentsFieldNumber].ToString(), RefusalReason.OutOfRange,
+                "None of them matters, so no view is better than another; give at least one an importance above 0.");
+        }
+
         var cameraPath = path[RankViewsRequest.CameraFieldNumber];
         var camera = context.ReadViewCamera(request.Camera, cameraPath, ref none);
         context.CheckElevations(request.Elevations, path[RankViewsRequest.ElevationsFieldNumber]);

@@ -7,8 +7,6 @@ namespace StudioCalc.Services;
 /// <summary>What everybody on the set should know of a plan: its cautions first.</summary>
 internal static class PlanNotes
 {
-    private const double OverheadDeg = 60;
-
     private static readonly string[] OverheadWords = ["overhead", "above", "top-down", "top down", "straight down", "flat lay"];
 
     public static void Note(RequestContext context, PlanShootRequest request, PlanShootResponse response, FieldPath root)
@@ -39,13 +37,13 @@ internal static class PlanNotes
 
     private static bool IsOverhead(PlanShootRequest request) =>
         request.Day.Shots.SelectMany(shot => shot.Attributes).Any(attribute => IsOverhead(attribute.Value))
-        || request.Shots.Any(shot => shot.View?.Camera.Direction.ElevationDeg >= OverheadDeg || shot.Focus?.Direction.ElevationDeg >= OverheadDeg);
+        || request.Shots.Any(shot => shot.View?.Camera.Direction.ElevationDeg >= ViewNotes.OverheadDeg || shot.Focus?.Direction.ElevationDeg >= ViewNotes.OverheadDeg);
 
     // An attribute is free text: what sounds like straight down, or an angle from 60 on, counts. One caution too many does no harm.
     private static bool IsOverhead(string value) =>
         Array.Exists(OverheadWords, word => value.Contains(word, StringComparison.OrdinalIgnoreCase))
         || (value.IndexOf('°', StringComparison.Ordinal) is var end and > 0
-            && double.TryParse(value[..end].Split(' ')[^1], NumberStyles.Float, CultureInfo.InvariantCulture, out var angle) && angle >= OverheadDeg);
+            && double.TryParse(value[..end].Split(' ')[^1], NumberStyles.Float, CultureInfo.InvariantCulture, out var angle) && angle >= ViewNotes.OverheadDeg);
 
     private static IEnumerable<IMessage> Parts(PlanShootResponse response) =>
         response.Setups.SelectMany(setup => new IMessage?[] { setup.Fill, setup.Exposure })

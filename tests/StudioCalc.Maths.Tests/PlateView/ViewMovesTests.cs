@@ -8,7 +8,7 @@ public sealed class ViewMovesTests
     private static readonly ViewSolid Dip = new(SolidKind.Heap, new(0, 30, 0), 0, 50, 50, 15);
 
     [Fact]
-    public void Dip_BehindATower_IsPushedOutOrTheTowerIs()
+    public void Dip_BehindATower_IsMovedOutOrTheTowerIs()
     {
         var found = ViewMoves.Find(Search([Tower, Dip]), CancellationToken.None);
         Assert.Equal([0, 1], found.Moves.Select(move => move.Component).Order());
@@ -28,7 +28,7 @@ public sealed class ViewMovesTests
     }
 
     [Fact]
-    public void Fixed_AreNotPushed()
+    public void Fixed_AreNotMoved()
     {
         var search = Search([Tower, Dip]);
         Assert.Equal([1], ViewMoves.Find(search with { IsFixed = [true, false] }, CancellationToken.None).Moves.Select(move => move.Component));
@@ -56,7 +56,7 @@ public sealed class ViewMovesTests
 
     // A plate of 200 with a floor of 160: the dip, 50 wide, has its middle within 55 of the plate's.
     [Fact]
-    public void Push_InAVessel_StaysWithinIt()
+    public void Move_InAVessel_StaysWithinIt()
     {
         var plate = new ViewVessel(
             new() { RimWidthMm = 200, RimDepthMm = 200, RimHeightMm = 15, FloorShare = 0.8, FloorHeightMm = 5, ContentHeightMm = 5 }, default, 0);
@@ -69,7 +69,7 @@ public sealed class ViewMovesTests
     }
 
     [Fact]
-    public void Push_RunsIntoNothing() => Gen.Select(Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[10, 40]).Sample(
+    public void Move_RunsIntoNothing() => Gen.Select(Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[10, 40]).Sample(
         (x, y, size) =>
         {
             var third = new ViewSolid(SolidKind.ConeFrustum, new(x, y, 0), 0, size, size, 30);
@@ -91,7 +91,7 @@ public sealed class ViewMovesTests
         iter: 30);
 
     [Fact]
-    public void Resting_OnAnother_IsNotPushed_NorWhatCarriesIt()
+    public void Resting_OnAnother_IsNotMoved_NorWhatCarriesIt()
     {
         var garnish = new ViewSolid(SolidKind.Ellipsoid, new(0, -40, 90), 0, 20, 20, 10);
         var scene = new ViewScene([Tower, Dip, garnish], []);

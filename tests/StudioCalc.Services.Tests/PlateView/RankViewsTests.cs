@@ -108,6 +108,15 @@ public sealed class RankViewsTests
                 request.Camera.Lens = null;
             }
         },
+        {
+            "scene.components", request =>
+            {
+                foreach (var component in request.Scene.Components)
+                {
+                    component.Importance = 0;
+                }
+            }
+        },
         { "scene.components[1].name", request => request.Scene.Components[1].Name = request.Scene.Components[0].Name },
     };
 
