@@ -21,7 +21,7 @@ internal sealed class CallCommand
         Command = new(Words.Kebab(Contract.VerbOf(method)), Words.Summary(ContractComments.Of(method)));
         _builtIns.AddTo(Command);
 
-        // The options of all calls together take a second to make.
+        // The options of all calls together take a tenth of a second to make.
         if (mentions.Has(Command.Name))
         {
             Options.AddTo(Command);

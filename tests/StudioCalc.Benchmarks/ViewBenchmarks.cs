@@ -24,7 +24,7 @@ public class ViewBenchmarks
     private readonly ViewSearch _hemisphere = new()
     {
         Scene = new(
-            [.. Enumerable.Range(0, Components).Select(i => new ViewSolid(Kinds[i % 4].Solid, Base(i), 20 * i, 50, 40, Height(i), 0.6))],
+            [.. Enumerable.Range(0, Components).Select(i => new ViewSolid(Kinds[i % 4].Solid, Base(i), 15 * i, 50, 40, Height(i), 0.6))],
             [new(new() { RimWidthMm = 280, RimDepthMm = 280, RimHeightMm = 25, FloorShare = 0.7, ContentHeightMm = 10 }, default, 0)]),
         Camera = new(new(0, 0, 20), 0, 30, 800, 360, 240),
         Importances = [.. Enumerable.Repeat(1.0, Components)],
@@ -70,7 +70,7 @@ public class ViewBenchmarks
         WidthMm = 50,
         DepthMm = 40,
         HeightMm = Height(i),
-        TurnDeg = 20 * i,
+        TurnDeg = 15 * i,
         IsMain = i == 0,
     };
 

@@ -122,9 +122,8 @@ public sealed class SceneView
                 }
 
                 points++;
-                var line = _camera.To(point);
-                var (x, y) = _camera.Project(point);
-                seen += own.FirstHit(line) >= AtPoint && Nearest(others, line, x, y, AtPoint) < 0 ? 1 : 0;
+                var (x, y, t) = _camera.SightOf(point);
+                seen += _local[solid].FirstHit(x, y) >= t * AtPoint && !IsHidden(others, x, y, t * AtPoint) ? 1 : 0;
             }
         }
 
@@ -150,10 +149,9 @@ public sealed class SceneView
                 }
 
                 points++;
-                var line = _camera.To(point);
-                var (x, y) = _camera.Project(point);
-                var isWallBefore = own.HidesContent(line);
-                var by = Nearest(others, line, x, y, isWallBefore ? own.FirstHit(line) : AtPoint);
+                var (x, y, t) = _camera.SightOf(point);
+                var isWallBefore = own.HidesContent(_camera.To(point));
+                var by = Nearest(others, x, y, isWallBefore ? _local[thing].FirstHit(x, y) : t * AtPoint);
                 if (by < 0 && !isWallBefore)
                 {
                     seen++;
@@ -206,15 +204,7 @@ public sealed class SceneView
 
     private bool Hides(ReadOnlySpan<int> others, double x, double y, double before, Span<int> hidden)
     {
-        var by = -1;
-        foreach (var other in others)
-        {
-            if (_rectangles[other].Holds(x, y) && _local[other].FirstHit(x, y) is var t && t < before)
-            {
-                (before, by) = (t, other);
-            }
-        }
-
+        var by = Nearest(others, x, y, before);
         if (by >= 0)
         {
             hidden[by]++;
@@ -223,12 +213,12 @@ public sealed class SceneView
         return by >= 0;
     }
 
-    private int Nearest(ReadOnlySpan<int> others, in SightLine line, double x, double y, double before)
+    private int Nearest(ReadOnlySpan<int> others, double x, double y, double before)
     {
         var by = -1;
         foreach (var other in others)
         {
-            if (_rectangles[other].Holds(x, y) && _scene.FirstHit(other, line) is var t && t < before)
+            if (_rectangles[other].Holds(x, y) && _local[other].FirstHit(x, y) is var t && t < before)
             {
                 (before, by) = (t, other);
             }

@@ -134,6 +134,14 @@ public sealed class ViewGeometry
         return (from.Dot(Right) * scale, from.Dot(Up) * scale);
     }
 
+    /// <summary>Where the line of sight to a place before the entrance pupil passes the plane through the aim point, and the t of the
+    /// place on <see cref="Through"/>. [mm]</summary>
+    internal (double RightMm, double UpMm, double T) SightOf(Vector place)
+    {
+        var (x, y) = Project(place);
+        return (x, y, 1 + DepthOf(place) / (DistanceMm ?? FarMm));
+    }
+
     /// <summary>A far camera straight above the origin, by which plans are drawn: to the right is x, upwards y.</summary>
     public static ViewGeometry Above { get; } = new(default, 0, 90, null, 1, 1);
 

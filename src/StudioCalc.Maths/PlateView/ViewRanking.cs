@@ -11,7 +11,7 @@ public static class ViewRanking
     public const int SearchLines = 16;
 
     /// <summary>Sight lines for the views that are told.</summary>
-    public const int ToldLines = 96;
+    public const int ToldLines = 48;
 
     /// <summary>How many views may turn out to hide too much before no more are tried.</summary>
     public const int MostChecked = 60;

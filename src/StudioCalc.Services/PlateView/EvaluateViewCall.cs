@@ -7,7 +7,7 @@ namespace StudioCalc.Services;
 /// <content>EvaluateView.</content>
 public sealed partial class PlateViewAdapter
 {
-    private const uint DefaultSightLines = 96;
+    private const uint DefaultSightLines = ViewRanking.ToldLines;
     private const int MostSightLines = 2_000_000;
 
     private static readonly FieldPath ViewRoot = FieldPath.Root(EvaluateViewRequest.Descriptor);
