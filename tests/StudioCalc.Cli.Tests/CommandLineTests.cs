@@ -104,6 +104,21 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public async Task Sheet_OfADayThatCannotBeKept_ExitsNotReached()
+    {
+        var request = (await File.ReadAllTextAsync(Tool.Sample("render-call-sheet")))
+            .Replace("\"840s\"", "\"100s\"", StringComparison.Ordinal)
+            .Replace("\"1080s\"", "\"120s\"", StringComparison.Ordinal)
+            .Replace("\"1320s\"", "\"140s\"", StringComparison.Ordinal);
+
+        var run = await Tool.Run(["shoot-plan", "render-call-sheet", "--request", "-"], request);
+
+        Assert.Equal(ExitCode.NotReached, run.Code);
+        Assert.Contains("THIS PLAN CANNOT BE KEPT", run.Output, StringComparison.Ordinal);
+        Assert.Contains("dressed leaves", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task BalanceFill_BehindTheSyncSpeed_ExitsNotReached()
     {
         var request = (await File.ReadAllTextAsync(Example))

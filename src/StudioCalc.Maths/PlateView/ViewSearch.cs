@@ -9,7 +9,7 @@ public sealed record ViewSearch
     /// <summary>The camera; its azimuth and elevation are searched.</summary>
     public required ViewGeometry Camera { get; init; }
 
-    /// <summary>How much each component matters, from 0 to 1; those of 0 need not show.</summary>
+    /// <summary>How much each component matters, from 0 to 1, at least one above 0; those of 0 need not show.</summary>
     public required IReadOnlyList<double> Importances { get; init; }
 
     /// <summary>The main component.</summary>
